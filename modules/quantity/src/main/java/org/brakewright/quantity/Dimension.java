@@ -1,0 +1,6 @@
+package org.brakewright.quantity;
+
+/** Probe. */
+public enum Dimension {
+    LENGTH
+}
