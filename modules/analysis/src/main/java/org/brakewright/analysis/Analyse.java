@@ -1,0 +1,118 @@
+package org.brakewright.analysis;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.brakewright.analysis.balance.Balance;
+import org.brakewright.analysis.balance.ForceDiagram;
+import org.brakewright.analysis.balance.ForceDiagrams;
+import org.brakewright.analysis.balance.Lock;
+import org.brakewright.analysis.balance.RearFirst;
+import org.brakewright.analysis.balance.Sweep;
+import org.brakewright.analysis.failure.Failures;
+import org.brakewright.analysis.balance.BarStates;
+import org.brakewright.analysis.chain.PanicPushes;
+import org.brakewright.analysis.vehicle.HardStop;
+import org.brakewright.analysis.vehicle.HardStops;
+import org.brakewright.analysis.pedal.TravelModel;
+import org.brakewright.analysis.chain.Chain;
+import org.brakewright.analysis.vehicle.Loads;
+import org.brakewright.analysis.vehicle.OperatingPoint;
+import org.brakewright.analysis.vehicle.OperatingPoints;
+import org.brakewright.kernel.dynamics.AxleLoads;
+import org.brakewright.kernel.dynamics.Gravity;
+import org.brakewright.model.resolved.ResolvedBuild;
+import org.brakewright.model.resolved.ResolvedLoadCase;
+import org.jspecify.annotations.Nullable;
+
+/** Computes everything that follows from a build, always together. */
+public final class Analyse {
+    /** Tenths: decelerations in g and grips of the tables. */
+    private static final double[] TENTHS = {0.1, 0.2, 0.3, 0.4, 0.5, 0.6, 0.7, 0.8, 0.9, 1.0, 1.1, 1.2};
+
+    private static final double MOST_G = 1.8;
+
+    private final ResolvedBuild build;
+    private final Chain chain;
+    private final TravelModel travel;
+    private final Sweep sweep;
+    private final OperatingPoints points;
+
+    private Analyse(ResolvedBuild build) {
+        this.build = build;
+        this.chain = Chain.of(build);
+        this.travel = TravelModel.of(build);
+        this.sweep = Sweep.upTo(chain, mostG(build) * build.car().heaviest().mass() * Gravity.STANDARD);
+        this.points = new OperatingPoints(build, chain, travel);
+    }
+
+    /** All numbers of a build. */
+    public static Analysis analyse(ResolvedBuild build) {
+        return new Analyse(build).all();
+    }
+
+    private static double mostG(ResolvedBuild build) {
+        return Math.max(MOST_G, 1.5 * build.car().grip());
+    }
+
+    private Analysis all() {
+        HardStop hardStop = HardStops.of(build, chain, points, travel);
+        List<LoadCaseResult> results = new ArrayList<>();
+        List<ForceDiagram> diagrams = new ArrayList<>();
+        for (ResolvedLoadCase loadCase : build.car().loadCases()) {
+            AxleLoads loads = Loads.of(build.car(), loadCase);
+            results.add(result(loadCase, loads));
+            diagrams.add(ForceDiagrams.draw(loadCase.name(), sweep, loads, 0.3, 0.6, build.car().grip()));
+        }
+        return new Analysis(
+                build.pedal().ratio(),
+                build.car().grip(),
+                hardStop,
+                List.copyOf(results),
+                BarStates.of(build.apply(), hardStop),
+                Failures.of(build, chain, travel),
+                PanicPushes.of(build, chain),
+                List.copyOf(diagrams));
+    }
+
+    private LoadCaseResult result(ResolvedLoadCase loadCase, AxleLoads loads) {
+        Balance balance = new Balance(sweep, loads);
+        List<RearFirst> rearFirst = balance.rearFirst();
+        return new LoadCaseResult(
+                loadCase.name(),
+                loadCase.mass(),
+                loads.frontStatic(),
+                loads.rearStatic(),
+                loadCase.cgHeight(),
+                critical(rearFirst),
+                rearFirst,
+                balance.lock(build.car().grip()).orElse(null),
+                table(loads),
+                locks(balance));
+    }
+
+    private static @Nullable Double critical(List<RearFirst> rearFirst) {
+        return rearFirst.isEmpty() ? null : rearFirst.getFirst().fromG();
+    }
+
+    private List<OperatingPoint> table(AxleLoads loads) {
+        List<OperatingPoint> table = new ArrayList<>();
+        for (double z : TENTHS) {
+            OptionalDouble force = chain.pedalForce(z * loads.weight());
+            if (force.isPresent()) {
+                table.add(points.at(force.getAsDouble(), loads));
+            }
+        }
+        return List.copyOf(table);
+    }
+
+    private static List<Lock> locks(Balance balance) {
+        List<Lock> locks = new ArrayList<>();
+        for (double grip : TENTHS) {
+            Optional<Lock> lock = balance.lock(grip);
+            lock.ifPresent(locks::add);
+        }
+        return List.copyOf(locks);
+    }
+}

@@ -1,0 +1,31 @@
+package org.brakewright.analysis;
+
+import java.util.List;
+import org.brakewright.analysis.balance.ForceDiagram;
+import org.brakewright.analysis.failure.Failure;
+import org.brakewright.analysis.balance.BarState;
+import org.brakewright.analysis.chain.PanicPush;
+import org.brakewright.analysis.vehicle.HardStop;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Every number that follows from a build. Component names carry their unit; published as JSON in snake_case.
+ *
+ * @param pedalRatio pad travel over pushrod travel
+ * @param grip tyre grip assumed or given
+ * @param hardStop the hard stop of the heaviest load case; null when no pedal force gives it
+ * @param loadCases one result a load case
+ * @param bar the balance bar; null with a tandem master
+ * @param failures a circuit or the booster failed
+ * @param panicPush pressures of a frightened leg
+ * @param forceDiagrams rear against front brake force, one a load case
+ */
+public record Analysis(
+        double pedalRatio,
+        double grip,
+        @Nullable HardStop hardStop,
+        List<LoadCaseResult> loadCases,
+        @Nullable BarState bar,
+        List<Failure> failures,
+        PanicPush panicPush,
+        List<ForceDiagram> forceDiagrams) {}

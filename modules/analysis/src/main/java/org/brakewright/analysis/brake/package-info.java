@@ -1,0 +1,5 @@
+/** From line pressure to force at the tyre. */
+@NullMarked
+package org.brakewright.analysis.brake;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,45 @@
+package org.brakewright.analysis.failure;
+
+import org.brakewright.analysis.chain.ChainState;
+import org.brakewright.analysis.vehicle.Loads;
+import org.brakewright.kernel.dynamics.AxleLoads;
+import org.brakewright.kernel.dynamics.OneAxleBraked;
+import org.brakewright.model.resolved.ResolvedBuild;
+import org.brakewright.model.resolved.ResolvedLoadCase;
+
+/**
+ * The least deceleration over the load cases for given brake forces.
+ *
+ * @param decelerationG g
+ * @param loadCase name of the load case that gives it
+ * @param gripLimited whether tyre grip, not brake force, sets it
+ */
+record LeastDeceleration(double decelerationG, String loadCase, boolean gripLimited) {
+
+    /** Only one axle braked with a force in N. */
+    static LeastDeceleration oneAxle(ResolvedBuild build, double force, boolean front) {
+        double grip = build.car().grip();
+        LeastDeceleration least = new LeastDeceleration(Double.POSITIVE_INFINITY, "", false);
+        for (ResolvedLoadCase loadCase : build.car().loadCases()) {
+            AxleLoads loads = Loads.of(build.car(), loadCase);
+            double byGrip = front ? OneAxleBraked.frontOnly(grip, loads) : OneAxleBraked.rearOnly(grip, loads);
+            least = least.or(force / loads.weight(), byGrip, loadCase.name());
+        }
+        return least;
+    }
+
+    /** Both axles braked as the chain gives it, never more than the grip. */
+    static LeastDeceleration bothAxles(ResolvedBuild build, ChainState state) {
+        LeastDeceleration least = new LeastDeceleration(Double.POSITIVE_INFINITY, "", false);
+        for (ResolvedLoadCase loadCase : build.car().loadCases()) {
+            double weight = Loads.of(build.car(), loadCase).weight();
+            least = least.or(state.totalForce() / weight, build.car().grip(), loadCase.name());
+        }
+        return least;
+    }
+
+    private LeastDeceleration or(double byForce, double byGrip, String loadCase) {
+        double g = Math.min(byForce, byGrip);
+        return g < decelerationG ? new LeastDeceleration(g, loadCase, byGrip < byForce) : this;
+    }
+}

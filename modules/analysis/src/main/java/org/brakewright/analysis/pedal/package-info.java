@@ -1,0 +1,5 @@
+/** The pedal: travel budget by cause. */
+@NullMarked
+package org.brakewright.analysis.pedal;
+
+import org.jspecify.annotations.NullMarked;

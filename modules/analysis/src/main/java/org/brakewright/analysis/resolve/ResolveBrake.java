@@ -1,0 +1,94 @@
+package org.brakewright.analysis.resolve;
+
+import java.util.List;
+import org.brakewright.kernel.friction.EffectiveRadius;
+import org.brakewright.kernel.hydraulics.Bore;
+import org.brakewright.model.Given;
+import org.brakewright.model.brake.DiscBrake;
+import org.brakewright.model.brake.DrumBrake;
+import org.brakewright.model.brake.PadGeometry;
+import org.brakewright.model.brake.WheelBrake;
+import org.brakewright.model.resolved.ResolvedBrake;
+
+/** Completes the wheel brakes of one axle. */
+final class ResolveBrake {
+    private final Values values;
+
+    ResolveBrake(Values values) {
+        this.values = values;
+    }
+
+    ResolvedBrake brake(String path, WheelBrake brake) {
+        return switch (brake) {
+            case DiscBrake disc -> disc(path, disc);
+            case DrumBrake drum -> drum(path, drum);
+        };
+    }
+
+    private ResolvedBrake disc(String path, DiscBrake disc) {
+        return new ResolvedBrake.Disc(
+                pistonArea(disc.pistons()),
+                values.take(disc.padFriction(), path + ".pad_friction", Defaults.PAD_FRICTION),
+                radius(path, disc),
+                values.take(disc.thresholdPressure(), path + ".threshold_pressure", Defaults.DISC_THRESHOLD),
+                values.take(disc.runningClearance(), path + ".running_clearance", Defaults.RUNNING_CLEARANCE),
+                values.take(disc.caliperSpread(), path + ".caliper_spread", Defaults.caliperSpread(disc.caliper())),
+                values.take(disc.padCompression(), path + ".pad_compression", Defaults.PAD_COMPRESSION),
+                values.maybe(disc.ratedPressure()));
+    }
+
+    private double pistonArea(List<Given> pistons) {
+        double area = 0;
+        for (Given piston : pistons) {
+            area += Bore.area(values.need(piston));
+        }
+        return area;
+    }
+
+    private double radius(String path, DiscBrake disc) {
+        Given given = disc.effectiveRadius();
+        PadGeometry pad = disc.pad();
+        if (given != null && pad == null) {
+            return values.need(given);
+        }
+        if (given == null && pad != null) {
+            return fromPad(path, pad);
+        }
+        values.problem(
+                path + ".effective_radius",
+                given == null ? "" : given.quantity().written(),
+                given == null
+                        ? "Neither the effective radius nor the pad geometry that gives it is there."
+                        : "The effective radius is given twice, as a value and as pad geometry.",
+                "one of effective_radius and pad");
+        return 0.1;
+    }
+
+    private double fromPad(String path, PadGeometry pad) {
+        double inner = values.need(pad.innerRadius());
+        double outer = values.need(pad.outerRadius());
+        if (inner >= outer) {
+            values.problem(
+                    path + ".pad.inner_radius",
+                    pad.innerRadius().quantity().written(),
+                    "The inner radius of the rubbed band is not smaller than the outer one.",
+                    "less than outer_radius, " + pad.outerRadius().quantity().written());
+            return outer;
+        }
+        return switch (pad.pressure()) {
+            case UNIFORM_WEAR -> EffectiveRadius.uniformWear(inner, outer);
+            case UNIFORM_PRESSURE -> EffectiveRadius.uniformPressure(inner, outer);
+        };
+    }
+
+    private ResolvedBrake drum(String path, DrumBrake drum) {
+        return new ResolvedBrake.Drum(
+                values.take(drum.brakeFactor(), path + ".brake_factor", Defaults.brakeFactor(drum.shoes())),
+                Bore.area(values.need(drum.wheelCylinder())),
+                values.need(drum.drumRadius()),
+                values.take(drum.thresholdPressure(), path + ".threshold_pressure", Defaults.DRUM_THRESHOLD),
+                values.take(drum.shoeMovement(), path + ".shoe_movement", Defaults.SHOE_MOVEMENT),
+                values.take(drum.shoeCompression(), path + ".shoe_compression", Defaults.SHOE_COMPRESSION),
+                values.maybe(drum.ratedPressure()));
+    }
+}

@@ -1,0 +1,98 @@
+package org.brakewright.analysis.resolve;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalDouble;
+import org.brakewright.model.Field;
+import org.brakewright.model.FieldCatalogue;
+import org.brakewright.model.Given;
+import org.brakewright.model.Origin;
+import org.brakewright.model.Problem;
+import org.brakewright.model.Tag;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Takes one value after the other out of a build: an override when there is one, else what the builder gave, else the
+ * default, which then stands in the ledger. Collects faults that only show when values meet.
+ */
+final class Values {
+    private final Map<String, Double> overrides;
+    private final List<Entry> assumed = new ArrayList<>();
+    private final List<Problem> problems = new ArrayList<>();
+
+    Values(Map<String, Double> overrides) {
+        this.overrides = overrides;
+    }
+
+    /** A value that the builder had to give. */
+    double need(Given given) {
+        Double override = overrides.get(given.path());
+        return override == null ? given.si() : override;
+    }
+
+    /** A value that may be missing and then stays unknown. */
+    OptionalDouble maybe(@Nullable Given given) {
+        return given == null ? OptionalDouble.empty() : OptionalDouble.of(need(given));
+    }
+
+    /** A value that is assumed when missing. */
+    double take(@Nullable Given given, String path, Default assumed) {
+        Double override = overrides.get(path);
+        if (override != null) {
+            return override;
+        }
+        if (given == null) {
+            this.assumed.add(new Entry(path, assumed, false));
+            return assumed.value();
+        }
+        if (given.origin() == Origin.ASSUMED) {
+            this.assumed.add(new Entry(path, byBuilder(given, assumed), true));
+        }
+        return given.si();
+    }
+
+    boolean overridden(String path) {
+        return overrides.containsKey(path);
+    }
+
+    void problem(String path, String value, String message, String allowed) {
+        problems.add(new Problem(path, value, message, allowed));
+    }
+
+    /** The ledger, named from the catalogue of fields. */
+    List<Assumption> ledger() {
+        return assumed.stream().map(Entry::named).toList();
+    }
+
+    List<Problem> problems() {
+        return problems;
+    }
+
+    private static Default byBuilder(Given given, Default assumed) {
+        double value = given.si();
+        if (given.quantity().tolerance() > 0) {
+            return new Default(
+                    value, given.quantity().low(), given.quantity().high(), "the builder's own guess and range", Tag.BUILDERS_CHOICE);
+        }
+        double low = Math.min(value, assumed.low());
+        double high = Math.max(value, assumed.high());
+        return new Default(value, low, high, "the builder's own guess; usual range: " + assumed.basis(), assumed.tag());
+    }
+
+    private record Entry(String path, Default assumed, boolean byBuilder) {
+        Assumption named() {
+            Field field = FieldCatalogue.at(path);
+            return new Assumption(
+                    path,
+                    field.title(),
+                    field.dimension(),
+                    assumed.value(),
+                    assumed.low(),
+                    assumed.high(),
+                    assumed.basis(),
+                    assumed.tag(),
+                    byBuilder);
+        }
+    }
+}

@@ -1,0 +1,66 @@
+package org.brakewright.analysis.vehicle;
+
+import org.brakewright.analysis.chain.ChainState;
+
+import org.brakewright.analysis.chain.Chain;
+
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.brakewright.analysis.hydraulics.Strokes;
+import org.brakewright.analysis.pedal.Travel;
+import org.brakewright.analysis.pedal.TravelModel;
+import org.brakewright.kernel.dynamics.AxleLoads;
+import org.brakewright.model.resolved.ResolvedBuild;
+
+/** Finds operating points of a car. */
+public final class OperatingPoints {
+    private final ResolvedBuild build;
+    private final Chain chain;
+    private final TravelModel travel;
+
+    /** The points of a build with its chain and travel. */
+    public OperatingPoints(ResolvedBuild build, Chain chain, TravelModel travel) {
+        this.build = build;
+        this.chain = chain;
+        this.travel = travel;
+    }
+
+    /**
+     * The point at a deceleration (g) under axle loads.
+     *
+     * @return empty when no pedal force gives it
+     */
+    public Optional<OperatingPoint> atDeceleration(double decelerationG, AxleLoads loads) {
+        OptionalDouble force = chain.pedalForce(decelerationG * loads.weight());
+        return force.isEmpty() ? Optional.empty() : Optional.of(at(force.getAsDouble(), loads));
+    }
+
+    /** The point at a pedal force (N) under axle loads. */
+    public OperatingPoint at(double pedalForce, AxleLoads loads) {
+        ChainState state = chain.at(pedalForce);
+        Travel moved = travel.at(state);
+        double z = state.totalForce() / loads.weight();
+        double front = state.frontForce() / loads.front(z);
+        Double rear = loads.rear(z) > 0 ? state.rearForce() / loads.rear(z) : null;
+        return new OperatingPoint(
+                z,
+                pedalForce,
+                state.frontPressure(),
+                state.rearPressure(),
+                state.frontForce(),
+                state.rearForce(),
+                front,
+                rear,
+                rear == null ? null : z / Math.max(front, rear),
+                moved.padM(),
+                moved.frontStrokeM(),
+                moved.rearStrokeM(),
+                within(moved));
+    }
+
+    private boolean within(Travel moved) {
+        return moved.padM() <= build.pedal().travelToStop()
+                && moved.frontStrokeM() <= Strokes.front(build.apply())
+                && moved.rearStrokeM() <= Strokes.rear(build.apply());
+    }
+}

@@ -1,0 +1,44 @@
+package org.brakewright.model;
+
+import org.brakewright.model.brake.WheelBrake;
+import org.brakewright.model.hydraulics.ApplySystem;
+import org.brakewright.model.hydraulics.Fluid;
+import org.brakewright.model.hydraulics.Lines;
+import org.brakewright.model.intent.Intent;
+import org.brakewright.model.pedal.Pedal;
+import org.brakewright.model.proof.Checks;
+import org.brakewright.model.vehicle.Car;
+import org.jspecify.annotations.Nullable;
+
+/** One car as its builder wrote it down; may lack things. Null means not given. */
+public record Build(
+        @Label(value = "file format", how = "1 for this version.") @Required("Write format: 1.")
+        int format,
+
+        @Label("name of the car") @Required("Any name you know the car by.")
+        String name,
+
+        @Label("story of the car") @Nullable String story,
+
+        @Label("the car") @Required("Weigh it and measure the wheelbase.")
+        Car car,
+
+        @Label("front brakes") @Required("State what stops the front wheels.")
+        WheelBrake front,
+
+        @Label("rear brakes") @Required("State what stops the rear wheels.")
+        WheelBrake rear,
+
+        @Label("brake pedal") @Required("Measure the pedal.")
+        Pedal pedal,
+
+        @Label("apply system") @Required("State what pushes the fluid.")
+        ApplySystem apply,
+
+        @Label("lines") @Nullable Lines lines,
+        @Label("fluid") @Nullable Fluid fluid,
+
+        @Label("intent") @Required("State what the car is for.")
+        Intent intent,
+
+        @Label("checks on the car") @Nullable Checks checks) {}

@@ -1,0 +1,30 @@
+package org.brakewright.model;
+
+/** How well a figure that comes from outside is known. */
+public enum Tag {
+    /** Read in the legal text, the standard or the publisher's own abstract. */
+    VERIFIED("read in the text"),
+    /** Read in a secondary source. */
+    SECONDARY("from a secondary source"),
+    /** Recalled, the clause not opened: never alone decides a pass. */
+    FROM_MEMORY("from memory, check the clause"),
+    /** Arithmetic from other figures. */
+    DERIVED("derived"),
+    /** What the trade does, without a source to name. */
+    COMMON_PRACTICE("common practice, no source"),
+    /** An engineer's estimate: never a pass mark. */
+    ESTIMATE("estimate, no source"),
+    /** The builder's own wish. */
+    BUILDERS_CHOICE("the builder's own aim");
+
+    private final String words;
+
+    Tag(String words) {
+        this.words = words;
+    }
+
+    /** The words for people. */
+    public String words() {
+        return words;
+    }
+}

@@ -1,0 +1,5 @@
+/** The wheel brakes: discs and drums. */
+@NullMarked
+package org.brakewright.model.brake;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,5 @@
+/** The brake pedal. */
+@NullMarked
+package org.brakewright.model.pedal;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,57 @@
+package org.brakewright.model.resolved;
+
+import java.util.OptionalDouble;
+
+/** Wheel brakes of one axle in SI. */
+public sealed interface ResolvedBrake {
+
+    /** Pressure below which the brake gives no torque, Pa. */
+    double thresholdPressure();
+
+    /** Rated pressure from the part sheet, Pa; empty when not known. */
+    OptionalDouble ratedPressure();
+
+    /**
+     * Disc brakes, one caliper a wheel.
+     *
+     * @param pistonArea of the pistons on ONE side of the disc, m2
+     * @param friction pad friction
+     * @param effectiveRadius m
+     * @param thresholdPressure Pa
+     * @param runningClearance each pad, m
+     * @param caliperSpread opening of the caliper per pressure, m/Pa
+     * @param padCompression give of each pad per pressure, m/Pa
+     * @param ratedPressure Pa
+     */
+    record Disc(
+            double pistonArea,
+            double friction,
+            double effectiveRadius,
+            double thresholdPressure,
+            double runningClearance,
+            double caliperSpread,
+            double padCompression,
+            OptionalDouble ratedPressure)
+            implements ResolvedBrake {}
+
+    /**
+     * Drum brakes, one double-ended wheel cylinder a wheel.
+     *
+     * @param brakeFactor drag at the drum over force of one wheel cylinder piston
+     * @param wheelCylinderArea of one bore, m2
+     * @param drumRadius m
+     * @param thresholdPressure Pa
+     * @param shoeMovement until the shoe touches, each piston, m
+     * @param shoeCompression give of shoe and drum per pressure, each piston, m/Pa
+     * @param ratedPressure Pa
+     */
+    record Drum(
+            double brakeFactor,
+            double wheelCylinderArea,
+            double drumRadius,
+            double thresholdPressure,
+            double shoeMovement,
+            double shoeCompression,
+            OptionalDouble ratedPressure)
+            implements ResolvedBrake {}
+}

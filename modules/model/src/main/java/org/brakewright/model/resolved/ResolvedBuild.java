@@ -1,0 +1,36 @@
+package org.brakewright.model.resolved;
+
+import java.util.List;
+import org.brakewright.model.intent.RuleSet;
+import org.brakewright.model.intent.Use;
+import org.brakewright.model.proof.Checks;
+
+/**
+ * One car, complete and in SI; what the builder did not give has been assumed openly.
+ *
+ * @param name name of the car
+ * @param car loads, wheelbase, tyres
+ * @param front front wheel brakes
+ * @param rear rear wheel brakes
+ * @param pedal the pedal
+ * @param apply masters, bar, booster, valve
+ * @param frontCircuit lines and fluid to the front
+ * @param rearCircuit lines and fluid to the rear
+ * @param aims what the builder wants, as numbers
+ * @param use where the car is driven
+ * @param ruleSets rules chosen by the builder
+ * @param checks what was looked at on the car
+ */
+public record ResolvedBuild(
+        String name,
+        ResolvedCar car,
+        ResolvedBrake front,
+        ResolvedBrake rear,
+        ResolvedPedal pedal,
+        ResolvedApply apply,
+        ResolvedCircuit frontCircuit,
+        ResolvedCircuit rearCircuit,
+        Aims aims,
+        Use use,
+        List<RuleSet> ruleSets,
+        Checks checks) {}

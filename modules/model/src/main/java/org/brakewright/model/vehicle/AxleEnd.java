@@ -1,0 +1,7 @@
+package org.brakewright.model.vehicle;
+
+/** Front or rear. */
+public enum AxleEnd {
+    FRONT,
+    REAR
+}
