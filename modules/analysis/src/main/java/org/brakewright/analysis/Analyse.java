@@ -5,18 +5,19 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.brakewright.analysis.balance.Balance;
+import org.brakewright.analysis.balance.BarStates;
 import org.brakewright.analysis.balance.ForceDiagram;
 import org.brakewright.analysis.balance.ForceDiagrams;
 import org.brakewright.analysis.balance.Lock;
 import org.brakewright.analysis.balance.RearFirst;
 import org.brakewright.analysis.balance.Sweep;
-import org.brakewright.analysis.failure.Failures;
-import org.brakewright.analysis.balance.BarStates;
+import org.brakewright.analysis.chain.Chain;
+import org.brakewright.analysis.chain.ChainState;
 import org.brakewright.analysis.chain.PanicPushes;
+import org.brakewright.analysis.failure.Failures;
+import org.brakewright.analysis.pedal.TravelModel;
 import org.brakewright.analysis.vehicle.HardStop;
 import org.brakewright.analysis.vehicle.HardStops;
-import org.brakewright.analysis.pedal.TravelModel;
-import org.brakewright.analysis.chain.Chain;
 import org.brakewright.analysis.vehicle.Loads;
 import org.brakewright.analysis.vehicle.OperatingPoint;
 import org.brakewright.analysis.vehicle.OperatingPoints;
@@ -30,6 +31,9 @@ import org.jspecify.annotations.Nullable;
 public final class Analyse {
     /** Tenths: decelerations in g and grips of the tables. */
     private static final double[] TENTHS = {0.1, 0.2, 0.3, 0.4, 0.5, 0.6, 0.7, 0.8, 0.9, 1.0, 1.1, 1.2};
+
+    /** m/s2: service and high-speed stop of UN R13-H and FMVSS 135, pre-test of a state assessment. */
+    private static final double[] RULE_DECELERATIONS = {6.43, 5.76, 2.9};
 
     private static final double MOST_G = 1.8;
 
@@ -63,7 +67,8 @@ public final class Analyse {
         for (ResolvedLoadCase loadCase : build.car().loadCases()) {
             AxleLoads loads = Loads.of(build.car(), loadCase);
             results.add(result(loadCase, loads));
-            diagrams.add(ForceDiagrams.draw(loadCase.name(), sweep, loads, 0.3, 0.6, build.car().grip()));
+            diagrams.add(ForceDiagrams.draw(
+                    loadCase.name(), sweep, loads, 0.3, 0.6, build.car().grip()));
         }
         return new Analysis(
                 build.pedal().ratio(),
@@ -73,6 +78,7 @@ public final class Analyse {
                 BarStates.of(build.apply(), hardStop),
                 Failures.of(build, chain, travel),
                 PanicPushes.of(build, chain),
+                effortsForRules(),
                 List.copyOf(diagrams));
     }
 
@@ -88,12 +94,32 @@ public final class Analyse {
                 critical(rearFirst),
                 rearFirst,
                 balance.lock(build.car().grip()).orElse(null),
+                allLocked(loads),
                 table(loads),
                 locks(balance));
     }
 
     private static @Nullable Double critical(List<RearFirst> rearFirst) {
         return rearFirst.isEmpty() ? null : rearFirst.getFirst().fromG();
+    }
+
+    /** With all four wheels at their grip the car slows at that grip, which sets both axle loads. */
+    private @Nullable Double allLocked(AxleLoads loads) {
+        double grip = build.car().grip();
+        OptionalDouble front = chain.pedalForce(ChainState::frontForce, grip * loads.front(grip));
+        OptionalDouble rear = chain.pedalForce(ChainState::rearForce, grip * Math.max(0, loads.rear(grip)));
+        return front.isEmpty() || rear.isEmpty() ? null : Math.max(front.getAsDouble(), rear.getAsDouble());
+    }
+
+    /** Efforts of the heaviest load case at the decelerations that published rules ask for. */
+    private List<EffortFor> effortsForRules() {
+        double weight = Loads.of(build.car(), build.car().heaviest()).weight();
+        List<EffortFor> efforts = new ArrayList<>();
+        for (double demand : RULE_DECELERATIONS) {
+            OptionalDouble force = chain.pedalForce(demand / Gravity.STANDARD * weight);
+            efforts.add(new EffortFor(demand / Gravity.STANDARD, force.isPresent() ? force.getAsDouble() : null));
+        }
+        return List.copyOf(efforts);
     }
 
     private List<OperatingPoint> table(AxleLoads loads) {

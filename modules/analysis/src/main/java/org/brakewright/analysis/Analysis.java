@@ -1,10 +1,10 @@
 package org.brakewright.analysis;
 
 import java.util.List;
-import org.brakewright.analysis.balance.ForceDiagram;
-import org.brakewright.analysis.failure.Failure;
 import org.brakewright.analysis.balance.BarState;
+import org.brakewright.analysis.balance.ForceDiagram;
 import org.brakewright.analysis.chain.PanicPush;
+import org.brakewright.analysis.failure.Failure;
 import org.brakewright.analysis.vehicle.HardStop;
 import org.jspecify.annotations.Nullable;
 
@@ -18,6 +18,7 @@ import org.jspecify.annotations.Nullable;
  * @param bar the balance bar; null with a tandem master
  * @param failures a circuit or the booster failed
  * @param panicPush pressures of a frightened leg
+ * @param effortFor efforts of the heaviest load case at the decelerations that published rules ask for
  * @param forceDiagrams rear against front brake force, one a load case
  */
 public record Analysis(
@@ -28,4 +29,23 @@ public record Analysis(
         @Nullable BarState bar,
         List<Failure> failures,
         PanicPush panicPush,
-        List<ForceDiagram> forceDiagrams) {}
+        List<EffortFor> effortFor,
+        List<ForceDiagram> forceDiagrams) {
+
+    /**
+     * Effort of the heaviest load case at one of the decelerations of {@link #effortFor}.
+     *
+     * @param decelerationG g
+     * @return N, infinite when no push gives it
+     * @throws IllegalArgumentException when that deceleration is not among them
+     */
+    public double effortAt(double decelerationG) {
+        for (EffortFor effort : effortFor) {
+            if (Math.abs(effort.decelerationG() - decelerationG) < 1e-9) {
+                Double force = effort.pedalForceN();
+                return force == null ? Double.POSITIVE_INFINITY : force;
+            }
+        }
+        throw new IllegalArgumentException("no effort was computed at " + decelerationG + " g");
+    }
+}

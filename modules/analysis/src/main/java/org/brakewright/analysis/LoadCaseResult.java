@@ -1,10 +1,9 @@
 package org.brakewright.analysis;
 
-import org.brakewright.analysis.vehicle.OperatingPoint;
-
 import java.util.List;
 import org.brakewright.analysis.balance.Lock;
 import org.brakewright.analysis.balance.RearFirst;
+import org.brakewright.analysis.vehicle.OperatingPoint;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -18,6 +17,7 @@ import org.jspecify.annotations.Nullable;
  * @param criticalDecelerationG where the rear starts to use more grip than the front; 0 when always; null when never
  * @param rearFirst all such stretches, rising
  * @param gripLock which axle locks first at the car's own grip; null when no pedal force locks a wheel
+ * @param allLockedForceN pedal force that locks all four wheels at the car's grip; null when none does
  * @param atDeceleration at 0.1 to 1.2 g, those a pedal can reach
  * @param lock at grips of 0.1 to 1.2, those at which a wheel locks
  */
@@ -30,5 +30,6 @@ public record LoadCaseResult(
         @Nullable Double criticalDecelerationG,
         List<RearFirst> rearFirst,
         @Nullable Lock gripLock,
+        @Nullable Double allLockedForceN,
         List<OperatingPoint> atDeceleration,
         List<Lock> lock) {}

@@ -74,7 +74,14 @@ public final class FieldCatalogue {
 
     private static Field field(String pattern, String section, Asked asked) {
         return new Field(
-                pattern, section, asked.label(), asked.dimension(), asked.least(), asked.most(), asked.why(), asked.how());
+                pattern,
+                section,
+                asked.label(),
+                asked.dimension(),
+                asked.least(),
+                asked.most(),
+                asked.why(),
+                asked.how());
     }
 
     private static String join(String section, String label) {

@@ -33,7 +33,8 @@ public final class Balance {
      * @return empty when no pedal force locks a wheel
      */
     public Optional<Lock> lock(double grip) {
-        Optional<ChainState> front = sweep.firstRise(state -> state.frontForce() - grip * loads.front(decelerationG(state)));
+        Optional<ChainState> front =
+                sweep.firstRise(state -> state.frontForce() - grip * loads.front(decelerationG(state)));
         Optional<ChainState> rear = sweep.firstRise(state -> rearExcess(state, grip));
         if (front.isEmpty() && rear.isEmpty()) {
             return Optional.empty();
@@ -50,7 +51,8 @@ public final class Balance {
         double beyond = 0;
         Optional<ChainState> start = startState();
         if (start.isPresent() && rearAhead(start.get()) > 0) {
-            Optional<ChainState> end = sweep.firstRise(state -> -rearAhead(state), start.get().pedalForce());
+            Optional<ChainState> end =
+                    sweep.firstRise(state -> -rearAhead(state), start.get().pedalForce());
             stretches.add(new RearFirst(0, end.map(this::decelerationG).orElse(null)));
             beyond = end.map(ChainState::pedalForce).orElse(Double.POSITIVE_INFINITY);
         } else if (start.isPresent()) {
@@ -61,8 +63,10 @@ public final class Balance {
             if (from.isEmpty()) {
                 break;
             }
-            Optional<ChainState> to = sweep.firstRise(state -> -rearAhead(state), from.get().pedalForce());
-            stretches.add(new RearFirst(decelerationG(from.get()), to.map(this::decelerationG).orElse(null)));
+            Optional<ChainState> to =
+                    sweep.firstRise(state -> -rearAhead(state), from.get().pedalForce());
+            stretches.add(new RearFirst(
+                    decelerationG(from.get()), to.map(this::decelerationG).orElse(null)));
             beyond = to.map(ChainState::pedalForce).orElse(Double.POSITIVE_INFINITY);
         }
         return stretches;

@@ -1,6 +1,5 @@
 package org.brakewright.analysis.balance;
 
-
 import org.brakewright.analysis.vehicle.HardStop;
 import org.brakewright.kernel.lever.BalanceBar;
 import org.brakewright.model.resolved.ResolvedApply;
@@ -30,7 +29,9 @@ public final class BarStates {
                 bar.movementPerTurn() / spacing,
                 hardStop == null
                         ? 0
-                        : set.tilt(hardStop.point().frontStrokeM(), hardStop.point().rearStrokeM()),
+                        : set.tilt(
+                                hardStop.point().frontStrokeM(),
+                                hardStop.point().rearStrokeM()),
                 bar.tiltLimit());
     }
 }

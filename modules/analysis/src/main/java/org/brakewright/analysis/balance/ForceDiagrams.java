@@ -28,11 +28,11 @@ public final class ForceDiagrams {
 
     private static List<Point> ideal(AxleLoads loads) {
         List<Point> points = new ArrayList<>();
+        IdealCurve curve = new IdealCurve(loads);
         double most = Math.min(MOST_G, loads.liftOffDecelerationG());
         for (int i = 0; i < STEPS; i++) {
             double z = most * i / (STEPS - 1);
-            points.add(new Point(
-                    IdealCurve.frontForce(z, loads) / loads.weight(), IdealCurve.rearForce(z, loads) / loads.weight()));
+            points.add(new Point(curve.frontForce(z) / loads.weight(), curve.rearForce(z) / loads.weight()));
         }
         return points;
     }
@@ -50,7 +50,7 @@ public final class ForceDiagrams {
 
     /** Front at its grip: x = k (f + chi (x + y)), a line from the front axis to where the rear has no load. */
     private static GripLine frontLine(double grip, AxleLoads loads) {
-        double noRear = OneAxleBraked.frontOnly(grip, loads);
+        double noRear = OneAxleBraked.frontOnly(loads, grip);
         return new GripLine(
                 grip, Lock.Axle.FRONT, new Point(noRear, 0), frontAt(grip, loads, Math.max(MOST_G, 1.2 * grip)));
     }
@@ -62,7 +62,7 @@ public final class ForceDiagrams {
 
     /** Rear at its grip: y = k (r - chi (x + y)), a line from the rear axis to the front axis. */
     private static GripLine rearLine(double grip, AxleLoads loads) {
-        double noFront = OneAxleBraked.rearOnly(grip, loads);
+        double noFront = OneAxleBraked.rearOnly(loads, grip);
         double z = loads.liftOffDecelerationG();
         return new GripLine(grip, Lock.Axle.REAR, new Point(0, noFront), new Point(z, 0));
     }

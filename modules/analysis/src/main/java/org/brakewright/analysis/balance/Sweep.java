@@ -63,8 +63,8 @@ public final class Sweep {
     }
 
     private ChainState refine(ToDoubleFunction<ChainState> measure, ChainState low, ChainState high) {
-        OptionalDouble force = Crossing.between(
-                pedal -> measure.applyAsDouble(chain.at(pedal)), low.pedalForce(), high.pedalForce());
+        OptionalDouble force =
+                Crossing.between(pedal -> measure.applyAsDouble(chain.at(pedal)), low.pedalForce(), high.pedalForce());
         return chain.at(force.orElse(high.pedalForce()));
     }
 }

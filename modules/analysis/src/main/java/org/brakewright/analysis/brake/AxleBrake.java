@@ -13,14 +13,19 @@ public sealed interface AxleBrake {
     /** The brake of an axle on tyres of a rolling radius in m. */
     static AxleBrake of(ResolvedBrake brake, double tyreRadius) {
         return switch (brake) {
-            case ResolvedBrake.Disc disc -> new Discs(
-                    new DiscBrake(
-                            disc.pistonArea(), disc.friction(), disc.effectiveRadius(), disc.thresholdPressure()),
-                    tyreRadius);
-            case ResolvedBrake.Drum drum -> new Drums(
-                    new DrumBrake(
-                            drum.brakeFactor(), drum.wheelCylinderArea(), drum.drumRadius(), drum.thresholdPressure()),
-                    tyreRadius);
+            case ResolvedBrake.Disc disc ->
+                new Discs(
+                        new DiscBrake(
+                                disc.pistonArea(), disc.friction(), disc.effectiveRadius(), disc.thresholdPressure()),
+                        tyreRadius);
+            case ResolvedBrake.Drum drum ->
+                new Drums(
+                        new DrumBrake(
+                                drum.brakeFactor(),
+                                drum.wheelCylinderArea(),
+                                drum.drumRadius(),
+                                drum.thresholdPressure()),
+                        tyreRadius);
         };
     }
 

@@ -1,7 +1,7 @@
 package org.brakewright.analysis.chain;
 
-
 import java.util.OptionalDouble;
+import java.util.function.ToDoubleFunction;
 import org.brakewright.analysis.brake.AxleBrake;
 import org.brakewright.analysis.hydraulics.ApplyChain;
 import org.brakewright.analysis.hydraulics.LinePressures;
@@ -61,13 +61,22 @@ public final class Chain {
      * @return empty when even {@link #MOST_PEDAL_FORCE} does not give it
      */
     public OptionalDouble pedalForce(double totalForce) {
+        return pedalForce(ChainState::totalForce, totalForce);
+    }
+
+    /**
+     * Pedal force (N) at which a measure that never falls with the pedal force reaches a target.
+     *
+     * @return empty when even {@link #MOST_PEDAL_FORCE} does not reach it
+     */
+    public OptionalDouble pedalForce(ToDoubleFunction<ChainState> measure, double target) {
         double high = 500;
-        while (at(high).totalForce() < totalForce) {
+        while (measure.applyAsDouble(at(high)) < target) {
             high *= 2;
             if (high > MOST_PEDAL_FORCE) {
                 return OptionalDouble.empty();
             }
         }
-        return Crossing.between(force -> at(force).totalForce() - totalForce, 0, high);
+        return Crossing.between(force -> measure.applyAsDouble(at(force)) - target, 0, high);
     }
 }

@@ -1,6 +1,5 @@
 package org.brakewright.analysis.chain;
 
-
 import java.util.OptionalDouble;
 import org.brakewright.model.resolved.ResolvedApply;
 import org.brakewright.model.resolved.ResolvedBuild;

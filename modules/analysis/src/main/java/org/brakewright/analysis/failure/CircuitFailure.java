@@ -1,13 +1,13 @@
 package org.brakewright.analysis.failure;
 
 import java.util.OptionalDouble;
+import org.brakewright.analysis.chain.Chain;
+import org.brakewright.analysis.chain.ChainState;
 import org.brakewright.analysis.failure.Failure.BarEnd;
 import org.brakewright.analysis.failure.Failure.What;
 import org.brakewright.analysis.hydraulics.Strokes;
 import org.brakewright.analysis.pedal.Travel;
 import org.brakewright.analysis.pedal.TravelModel;
-import org.brakewright.analysis.chain.Chain;
-import org.brakewright.analysis.chain.ChainState;
 import org.brakewright.kernel.roots.Crossing;
 import org.brakewright.model.resolved.ResolvedApply;
 import org.brakewright.model.resolved.ResolvedBuild;
@@ -59,7 +59,8 @@ final class CircuitFailure {
         }
         OptionalDouble atStop = Crossing.between(
                 force -> Math.max(
-                        travelAt(chain.at(force)).padM() - stop, -liveStrokeLeft(chain.at(force)) * build.pedal().ratio()),
+                        travelAt(chain.at(force)).padM() - stop,
+                        -liveStrokeLeft(chain.at(force)) * build.pedal().ratio()),
                 0,
                 push);
         return atStop.orElse(0);

@@ -2,11 +2,11 @@ package org.brakewright.analysis.failure;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.brakewright.analysis.chain.Chain;
+import org.brakewright.analysis.chain.ChainState;
 import org.brakewright.analysis.failure.Failure.BarEnd;
 import org.brakewright.analysis.failure.Failure.What;
 import org.brakewright.analysis.pedal.TravelModel;
-import org.brakewright.analysis.chain.Chain;
-import org.brakewright.analysis.chain.ChainState;
 import org.brakewright.model.resolved.ResolvedApply;
 import org.brakewright.model.resolved.ResolvedBuild;
 
@@ -22,7 +22,8 @@ public final class Failures {
         List<Failure> failures = new ArrayList<>();
         failures.add(new CircuitFailure(build, chain, travel, true).at(PUSH));
         failures.add(new CircuitFailure(build, chain, travel, false).at(PUSH));
-        if (build.apply() instanceof ResolvedApply.Tandem tandem && tandem.booster().isPresent()) {
+        if (build.apply() instanceof ResolvedApply.Tandem tandem
+                && tandem.booster().isPresent()) {
             failures.add(booster(build, chain.unassisted(), travel));
         }
         return List.copyOf(failures);

@@ -22,7 +22,7 @@ record LeastDeceleration(double decelerationG, String loadCase, boolean gripLimi
         LeastDeceleration least = new LeastDeceleration(Double.POSITIVE_INFINITY, "", false);
         for (ResolvedLoadCase loadCase : build.car().loadCases()) {
             AxleLoads loads = Loads.of(build.car(), loadCase);
-            double byGrip = front ? OneAxleBraked.frontOnly(grip, loads) : OneAxleBraked.rearOnly(grip, loads);
+            double byGrip = front ? OneAxleBraked.frontOnly(loads, grip) : OneAxleBraked.rearOnly(loads, grip);
             least = least.or(force / loads.weight(), byGrip, loadCase.name());
         }
         return least;

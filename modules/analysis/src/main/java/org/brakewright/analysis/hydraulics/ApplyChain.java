@@ -22,15 +22,17 @@ public sealed interface ApplyChain {
     /** The chain of a build's apply system. */
     static ApplyChain of(ResolvedApply apply) {
         return switch (apply) {
-            case ResolvedApply.Twin twin -> new Twin(
-                    new BalanceBar(twin.bar().clevisSpacing(), twin.bar().offset()).frontShare(),
-                    law(twin.front()),
-                    law(twin.rear()),
-                    twin.valve().map(ApplyChain::law));
-            case ResolvedApply.Tandem tandem -> new Tandem(
-                    tandem.booster().map(ApplyChain::law),
-                    law(tandem.master()),
-                    tandem.valve().map(ApplyChain::law));
+            case ResolvedApply.Twin twin ->
+                new Twin(
+                        new BalanceBar(twin.bar().clevisSpacing(), twin.bar().offset()).frontShare(),
+                        law(twin.front()),
+                        law(twin.rear()),
+                        twin.valve().map(ApplyChain::law));
+            case ResolvedApply.Tandem tandem ->
+                new Tandem(
+                        tandem.booster().map(ApplyChain::law),
+                        law(tandem.master()),
+                        tandem.valve().map(ApplyChain::law));
         };
     }
 

@@ -3,10 +3,10 @@ package org.brakewright.analysis.pedal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import org.brakewright.analysis.chain.ChainState;
 import org.brakewright.analysis.hydraulics.Cause;
 import org.brakewright.analysis.hydraulics.CircuitVolume;
 import org.brakewright.analysis.pedal.TravelShare.Where;
-import org.brakewright.analysis.chain.ChainState;
 import org.brakewright.kernel.lever.BalanceBar;
 import org.brakewright.model.resolved.ResolvedApply;
 import org.brakewright.model.resolved.ResolvedApply.Master;
@@ -38,8 +38,7 @@ public final class TravelModel {
 
     /** Travel at a state of the chain. */
     public Travel at(ChainState state) {
-        return travel(
-                state.pedalForce(), frontStroke(state.frontPressure()), rearStroke(state.rearPressure()));
+        return travel(state.pedalForce(), frontStroke(state.frontPressure()), rearStroke(state.rearPressure()));
     }
 
     /** Stroke (m) that the front circuit takes of its master or chamber at a pressure (Pa). */
@@ -64,8 +63,7 @@ public final class TravelModel {
     public List<TravelShare> budget(ChainState state) {
         List<TravelShare> shares = new ArrayList<>();
         shares.add(new TravelShare(Where.PEDAL, Cause.FREE_PLAY, 0, pedal.freePlay()));
-        shares.add(new TravelShare(
-                Where.PEDAL, Cause.LOST_STROKE, 0, pedal.ratio() * geometry.lostRodTravel()));
+        shares.add(new TravelShare(Where.PEDAL, Cause.LOST_STROKE, 0, pedal.ratio() * geometry.lostRodTravel()));
         shares.add(new TravelShare(Where.PEDAL, Cause.MOUNT, 0, state.pedalForce() / pedal.mountStiffness()));
         add(shares, Where.FRONT, front.byCause(state.frontPressure()), geometry.frontRodTravelPerVolume());
         add(shares, Where.REAR, rear.byCause(state.rearPressure()), geometry.rearRodTravelPerVolume());
@@ -84,7 +82,10 @@ public final class TravelModel {
             return switch (apply) {
                 case ResolvedApply.Twin twin ->
                     new Twin(
-                            new BalanceBar(twin.bar().clevisSpacing(), twin.bar().offset()), twin.front(), twin.rear());
+                            new BalanceBar(
+                                    twin.bar().clevisSpacing(), twin.bar().offset()),
+                            twin.front(),
+                            twin.rear());
                 case ResolvedApply.Tandem tandem -> new Tandem(tandem.master());
             };
         }

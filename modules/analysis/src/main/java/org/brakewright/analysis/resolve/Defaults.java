@@ -16,32 +16,44 @@ final class Defaults {
     static final Default GRIP = estimate(0.9, 0.8, 1.0, "road tyres on dry asphalt");
     static final Default TOP_SPEED = estimate(45.0, 30.0, 60.0, "a road car");
 
-    static final Default PAD_FRICTION = practice(0.38, 0.30, 0.45, "street pads, 0.3 to 0.4 quoted, some a little higher");
+    static final Default PAD_FRICTION =
+            practice(0.38, 0.30, 0.45, "street pads, 0.3 to 0.4 quoted, some a little higher");
     static final Default DISC_THRESHOLD = estimate(0.5e5, 0.2e5, 1.0e5, "seal drag of a caliper");
-    static final Default RUNNING_CLEARANCE = practice(0.10e-3, 0.05e-3, 0.30e-3, "about 0.1 mm a pad when the disc runs true");
+    static final Default RUNNING_CLEARANCE =
+            practice(0.10e-3, 0.05e-3, 0.30e-3, "about 0.1 mm a pad when the disc runs true");
     static final Default PAD_COMPRESSION = estimate(4.0e-12, 2.0e-12, 10.0e-12, "a bedded pad with its back plate");
 
     static final Default DRUM_THRESHOLD = estimate(3.0e5, 1.0e5, 5.0e5, "pull of the shoe springs");
     static final Default SHOE_MOVEMENT = estimate(0.8e-3, 0.5e-3, 1.2e-3, "shoes adjusted, 2.5 mm when neglected");
-    static final Default SHOE_COMPRESSION = estimate(40.0e-12, 20.0e-12, 80.0e-12, "shoes and drum give more than a caliper");
+    static final Default SHOE_COMPRESSION =
+            estimate(40.0e-12, 20.0e-12, 80.0e-12, "shoes and drum give more than a caliper");
 
     static final Default FREE_PLAY = practice(3.0e-3, 1.0e-3, 6.0e-3, "1 to 6 mm at the pad in service data");
     static final Default TRAVEL_TO_STOP = estimate(0.150, 0.120, 0.170, "a pedal that is free to the floor");
     static final Default PUSHROD_ANGLE = estimate(0.0, -0.09, 0.09, "pushrod square to its arm within 5 degrees");
-    static final Default PEDAL_EFFICIENCY = estimate(0.85, 0.78, 0.92, "friction of pivot, bar, rods and seals together");
+    static final Default PEDAL_EFFICIENCY =
+            estimate(0.85, 0.78, 0.92, "friction of pivot, bar, rods and seals together");
     static final Default MOUNT_STIFFNESS = new Default(
-            2.0e5, 1.0e5, 6.0e5, "200 N/mm at the pad is a maker's criterion for dash and cowl, thin panels do worse", Tag.SECONDARY);
+            2.0e5,
+            1.0e5,
+            6.0e5,
+            "200 N/mm at the pad is a maker's criterion for dash and cowl, thin panels do worse",
+            Tag.SECONDARY);
 
-    static final Default MASTER_STROKE = estimate(28.0e-3, 25.0e-3, 36.0e-3, "single masters with 1.0 to 1.4 in of stroke");
-    static final Default MASTER_LOST_STROKE = estimate(1.2e-3, 0.8e-3, 2.0e-3, "piston seal to the far side of the port");
+    static final Default MASTER_STROKE =
+            estimate(28.0e-3, 25.0e-3, 36.0e-3, "single masters with 1.0 to 1.4 in of stroke");
+    static final Default MASTER_LOST_STROKE =
+            estimate(1.2e-3, 0.8e-3, 2.0e-3, "piston seal to the far side of the port");
     static final Default TANDEM_LOST_STROKE = estimate(2.0e-3, 1.4e-3, 3.5e-3, "both chambers' seals to their ports");
     static final Default CHAMBER_STROKE = estimate(17.0e-3, 14.0e-3, 20.0e-3, "half of a tandem master's stroke");
     static final Default MASTER_SPRING = estimate(30.0, 10.0, 60.0, "return spring at the start of its stroke");
 
     static final Default CLEVIS_SPACING = estimate(64.0e-3, 55.0e-3, 76.0e-3, "bars for pedals of this size");
     static final Default BAR_OFFSET = estimate(0.0, -2.0e-3, 2.0e-3, "bar taken as centred until it is measured");
-    static final Default BAR_MOVEMENT_PER_TURN = estimate(1.06e-3, 0.9e-3, 1.27e-3, "a bar thread of 24 turns to the inch");
-    static final Default BAR_TILT_LIMIT = estimate(0.21, 0.14, 0.28, "a bar that tilts 8 to 16 degrees before a clevis touches");
+    static final Default BAR_MOVEMENT_PER_TURN =
+            estimate(1.06e-3, 0.9e-3, 1.27e-3, "a bar thread of 24 turns to the inch");
+    static final Default BAR_TILT_LIMIT =
+            estimate(0.21, 0.14, 0.28, "a bar that tilts 8 to 16 degrees before a clevis touches");
 
     static final Default BOOSTER_VACUUM = practice(6.1e4, 5.1e4, 7.0e4, "17 to 20 inHg at idle is asked for");
     static final Default BOOSTER_CRACK_IN = estimate(40.0, 20.0, 80.0, "spring of the booster's valve");
@@ -53,31 +65,43 @@ final class Defaults {
     static final Default TUBE_MODULUS = estimate(205.0e9, 110.0e9, 205.0e9, "steel; copper-nickel is softer");
     static final Default HOSE_LENGTH = estimate(0.7, 0.3, 1.0, "two hoses at the wheels");
     static final Default HOSE_EXPANSION = new Default(
-            2.59e-6, 0.4e-6, 2.59e-6, "ceiling of 49 CFR 571.106 for 1/8 in hose, most hose stays below", Tag.FROM_MEMORY);
-    static final Default TRAPPED_VOLUME = estimate(30.0e-6, 15.0e-6, 50.0e-6, "fluid behind the pistons and in the master");
+            2.59e-6,
+            0.4e-6,
+            2.59e-6,
+            "ceiling of 49 CFR 571.106 for 1/8 in hose, most hose stays below",
+            Tag.FROM_MEMORY);
+    static final Default TRAPPED_VOLUME =
+            estimate(30.0e-6, 15.0e-6, 50.0e-6, "fluid behind the pistons and in the master");
     static final Default FREE_AIR = estimate(0.001, 0.0, 0.005, "a well bled system");
 
-    static final Default HARD_STOP = estimate(
-            0.9 * STANDARD_G, 0.8 * STANDARD_G, 1.0 * STANDARD_G, "a hard stop on dry road");
-    static final Default MOST_EFFORT = practice(445.0, 310.0, 500.0, "70 lbf is comfortable, 100 lbf is relaxed for a hard stop");
-    static final Default MOST_TRAVEL = estimate(75.0e-3, 50.0e-3, 90.0e-3, "the foot's reach between heel rest and stretched leg");
-    static final Default LEAST_RESERVE =
-            new Default(0.20, 0.20, 0.30, "20 % of the travel must remain at a firm push in an inspection rule", Tag.SECONDARY);
+    static final Default HARD_STOP =
+            estimate(0.9 * STANDARD_G, 0.8 * STANDARD_G, 1.0 * STANDARD_G, "a hard stop on dry road");
+    static final Default MOST_EFFORT =
+            practice(445.0, 310.0, 500.0, "70 lbf is comfortable, 100 lbf is relaxed for a hard stop");
+    static final Default MOST_TRAVEL =
+            estimate(75.0e-3, 50.0e-3, 90.0e-3, "the foot's reach between heel rest and stretched leg");
+    static final Default LEAST_RESERVE = new Default(
+            0.20, 0.20, 0.30, "20 % of the travel must remain at a firm push in an inspection rule", Tag.SECONDARY);
     static final Default LEAST_STROKE_LEFT = estimate(0.15, 0.10, 0.25, "room for worn pads and warm fluid");
     static final Default BALANCE_MARGIN = estimate(0.05, 0.0, 0.10, "tyre grip and pads vary by some percent");
-    static final Default PANIC_PUSH = practice(1335.0, 885.0, 2000.0, "300 lbf is the most a leg gives in the trade's view");
+    static final Default PANIC_PUSH =
+            practice(1335.0, 885.0, 2000.0, "300 lbf is the most a leg gives in the trade's view");
 
     private Defaults() {}
 
     /** Height of the centre of gravity by wheelbase (m). */
     static Default cgHeight(double wheelbase) {
         return estimate(
-                0.19 * wheelbase, 0.15 * wheelbase, 0.24 * wheelbase, "0.15 of the wheelbase in a low car, 0.24 in a pickup");
+                0.19 * wheelbase,
+                0.15 * wheelbase,
+                0.24 * wheelbase,
+                "0.15 of the wheelbase in a low car, 0.24 in a pickup");
     }
 
     /** Largest bearing offset by clevis spacing (m). */
     static Default offsetLimit(double spacing) {
-        return practice(spacing / 6, spacing / 8, spacing / 5, "fully to one side gives about twice the push of the other");
+        return practice(
+                spacing / 6, spacing / 8, spacing / 5, "fully to one side gives about twice the push of the other");
     }
 
     static Default caliperSpread(CaliperType type) {

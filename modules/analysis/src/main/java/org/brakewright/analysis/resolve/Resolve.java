@@ -5,8 +5,10 @@ import java.util.List;
 import java.util.Map;
 import org.brakewright.analysis.resolve.Resolution.Resolved;
 import org.brakewright.analysis.resolve.Resolution.Unusable;
+import org.brakewright.kernel.dynamics.AxleLift.Raised;
 import org.brakewright.kernel.dynamics.CgHeight;
 import org.brakewright.kernel.dynamics.Gravity;
+import org.brakewright.kernel.dynamics.WeighedCar;
 import org.brakewright.model.Build;
 import org.brakewright.model.Given;
 import org.brakewright.model.Problem;
@@ -122,15 +124,25 @@ public final class Resolve {
             return wheelbase * 0.2;
         }
         double g = Gravity.STANDARD;
-        double height = CgHeight.fromAxleLift(new CgHeight.Measurement(
+        WeighedCar weighed = new WeighedCar(
                 values.need(loadCase.frontAxle()) * g,
                 values.need(loadCase.rearAxle()) * g,
                 wheelbase,
-                lift.raised() == AxleEnd.FRONT,
-                rise,
-                values.need(lift.lowerAxle()) * g,
                 values.need(car.frontTyreRadius()),
-                values.need(car.rearTyreRadius())));
+                values.need(car.rearTyreRadius()));
+        double lower = values.need(lift.lowerAxle()) * g;
+        if (lower >= weighed.weight()) {
+            values.problem(
+                    path + ".lower_axle",
+                    lift.lowerAxle().quantity().written(),
+                    "The lower axle alone is heavier than the whole car.",
+                    "less than front_axle and rear_axle together");
+            return wheelbase * 0.2;
+        }
+        Raised raised = lift.raised() == AxleEnd.FRONT ? Raised.FRONT : Raised.REAR;
+        double height = CgHeight.fromAxleLift(
+                        weighed, new org.brakewright.kernel.dynamics.AxleLift(raised, rise, lower))
+                .height();
         return plausible(height, lift, path, wheelbase);
     }
 

@@ -164,11 +164,15 @@ final class ResolveHydraulics {
     ResolvedCircuit circuit(String end, @Nullable Line given, Filling filling) {
         Line line = given == null ? UNKNOWN_LINE : given;
         String path = "lines." + end;
-        double outside = values.take(line.tubeOutsideDiameter(), path + ".tube_outside_diameter", Defaults.TUBE_OUTSIDE);
+        double outside =
+                values.take(line.tubeOutsideDiameter(), path + ".tube_outside_diameter", Defaults.TUBE_OUTSIDE);
         double wall = values.take(line.tubeWall(), path + ".tube_wall", Defaults.TUBE_WALL);
         if (2 * wall >= outside) {
             values.problem(
-                    path + ".tube_wall", written(line.tubeWall()), "The tube's wall leaves no bore.", "less than half the outside diameter");
+                    path + ".tube_wall",
+                    written(line.tubeWall()),
+                    "The tube's wall leaves no bore.",
+                    "less than half the outside diameter");
             wall = outside / 4;
         }
         return new ResolvedCircuit(

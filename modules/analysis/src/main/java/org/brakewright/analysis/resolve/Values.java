@@ -73,7 +73,11 @@ final class Values {
         double value = given.si();
         if (given.quantity().tolerance() > 0) {
             return new Default(
-                    value, given.quantity().low(), given.quantity().high(), "the builder's own guess and range", Tag.BUILDERS_CHOICE);
+                    value,
+                    given.quantity().low(),
+                    given.quantity().high(),
+                    "the builder's own guess and range",
+                    Tag.BUILDERS_CHOICE);
         }
         double low = Math.min(value, assumed.low());
         double high = Math.max(value, assumed.high());

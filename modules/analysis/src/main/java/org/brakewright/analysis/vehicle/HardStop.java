@@ -1,8 +1,7 @@
 package org.brakewright.analysis.vehicle;
 
-import org.brakewright.analysis.pedal.TravelShare;
-
 import java.util.List;
+import org.brakewright.analysis.pedal.TravelShare;
 
 /**
  * The hard stop of the heaviest load case.

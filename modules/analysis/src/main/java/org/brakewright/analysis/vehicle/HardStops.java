@@ -1,14 +1,11 @@
 package org.brakewright.analysis.vehicle;
 
-import org.brakewright.analysis.pedal.TravelShare;
-
-import org.brakewright.analysis.pedal.TravelModel;
-
-
 import java.util.List;
 import java.util.Optional;
-import org.brakewright.analysis.hydraulics.Strokes;
 import org.brakewright.analysis.chain.Chain;
+import org.brakewright.analysis.hydraulics.Strokes;
+import org.brakewright.analysis.pedal.TravelModel;
+import org.brakewright.analysis.pedal.TravelShare;
 import org.brakewright.kernel.dynamics.AxleLoads;
 import org.brakewright.model.resolved.ResolvedBuild;
 import org.brakewright.model.resolved.ResolvedLoadCase;
@@ -19,23 +16,23 @@ public final class HardStops {
     private HardStops() {}
 
     /** The hard stop of the heaviest load case; null when no pedal force gives it. */
-    public static @Nullable HardStop of(
-            ResolvedBuild build, Chain chain, OperatingPoints points, TravelModel travel) {
+    public static @Nullable HardStop of(ResolvedBuild build, Chain chain, OperatingPoints points, TravelModel travel) {
         ResolvedLoadCase heaviest = build.car().heaviest();
         AxleLoads loads = Loads.of(build.car(), heaviest);
         Optional<OperatingPoint> point = points.atDeceleration(build.aims().hardStopG(), loads);
         if (point.isEmpty()) {
             return null;
         }
-        return describe(build, heaviest.name(), point.get(), loads, travel.budget(chain.at(point.get().pedalForceN())));
+        return describe(
+                build,
+                heaviest.name(),
+                point.get(),
+                loads,
+                travel.budget(chain.at(point.get().pedalForceN())));
     }
 
     private static HardStop describe(
-            ResolvedBuild build,
-            String loadCase,
-            OperatingPoint point,
-            AxleLoads loads,
-            List<TravelShare> budget) {
+            ResolvedBuild build, String loadCase, OperatingPoint point, AxleLoads loads, List<TravelShare> budget) {
         double toStop = build.pedal().travelToStop();
         double frontStroke = Strokes.front(build.apply());
         double rearStroke = Strokes.rear(build.apply());

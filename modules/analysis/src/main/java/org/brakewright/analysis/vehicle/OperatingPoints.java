@@ -1,11 +1,9 @@
 package org.brakewright.analysis.vehicle;
 
-import org.brakewright.analysis.chain.ChainState;
-
-import org.brakewright.analysis.chain.Chain;
-
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.brakewright.analysis.chain.Chain;
+import org.brakewright.analysis.chain.ChainState;
 import org.brakewright.analysis.hydraulics.Strokes;
 import org.brakewright.analysis.pedal.Travel;
 import org.brakewright.analysis.pedal.TravelModel;

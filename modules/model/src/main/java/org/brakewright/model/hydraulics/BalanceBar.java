@@ -26,7 +26,8 @@ public record BalanceBar(
                 least = -0.1,
                 most = 0.1,
                 why = "the bearing lies between the clevises",
-                how = "From the middle between the clevises to the middle of the bearing; plus is toward the front master.")
+                how =
+                        "From the middle between the clevises to the middle of the bearing; plus is toward the front master.")
         @Nullable
         Given offset,
 

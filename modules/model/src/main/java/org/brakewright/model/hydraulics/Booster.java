@@ -27,7 +27,8 @@ public record Booster(
                 least = 0.1,
                 most = 0.4,
                 why = "car boosters lie within this")
-        @Required("Outside diameter of the shell less the rolled edge; for two diaphragms give the diameter of equal area.")
+        @Required(
+                "Outside diameter of the shell less the rolled edge; for two diaphragms give the diameter of equal area.")
         Given diaphragmDiameter,
 
         @Asked(

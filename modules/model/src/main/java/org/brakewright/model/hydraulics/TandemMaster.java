@@ -27,7 +27,8 @@ public record TandemMaster(
         @Label(
                 value = "chamber that feeds the front",
                 how = "Look which port the front line comes from: primary is the chamber next to the pushrod.")
-        @Required("primary is the chamber next to the pushrod, secondary the far one: follow the front line to its port.")
+        @Required(
+                "primary is the chamber next to the pushrod, secondary the far one: follow the front line to its port.")
         Chamber frontFedBy,
 
         @Asked(
@@ -77,5 +78,7 @@ public record TandemMaster(
         Given ratedPressure,
 
         @Label("booster") @Nullable Booster booster,
-        @Label("proportioning valve in the rear line") @Nullable ProportioningValve proportioningValve)
+
+        @Label("proportioning valve in the rear line") @Nullable
+        ProportioningValve proportioningValve)
         implements ApplySystem {}

@@ -15,5 +15,7 @@ public record TwinMasters(
         MasterCylinder rearMaster,
 
         @Label("balance bar") @Nullable BalanceBar balanceBar,
-        @Label("proportioning valve in the rear line") @Nullable ProportioningValve proportioningValve)
+
+        @Label("proportioning valve in the rear line") @Nullable
+        ProportioningValve proportioningValve)
         implements ApplySystem {}

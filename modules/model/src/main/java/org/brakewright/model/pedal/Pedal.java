@@ -59,6 +59,7 @@ public record Pedal(
                 least = 1.0e4,
                 most = 1.0e8,
                 why = "a softer mount is not fit to carry a pedal",
-                how = "Push with a scale, read a dial gauge at the master's flange, multiply its movement by the ratio.")
+                how =
+                        "Push with a scale, read a dial gauge at the master's flange, multiply its movement by the ratio.")
         @Nullable
         Given mountStiffness) {}

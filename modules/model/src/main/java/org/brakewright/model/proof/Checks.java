@@ -7,7 +7,8 @@ import org.jspecify.annotations.Nullable;
 public record Checks(
         @Label(
                 value = "pushrods held in their pistons",
-                how = "Pull each pushrod back: it must be held by a clip or by a pedal return stop within the piston's recess.")
+                how =
+                        "Pull each pushrod back: it must be held by a clip or by a pedal return stop within the piston's recess.")
         @Nullable
         Boolean pushrodsRetained,
 
@@ -15,7 +16,9 @@ public record Checks(
         @Nullable
         Boolean freePlayPresent,
 
-        @Label(value = "pedal and bar come back", how = "Press hard, let go: pedal and both pistons must come fully home.")
+        @Label(
+                value = "pedal and bar come back",
+                how = "Press hard, let go: pedal and both pistons must come fully home.")
         @Nullable
         Boolean pedalReturns,
 

@@ -38,7 +38,8 @@ public record LoadCase(
                 least = 0.05,
                 most = 2.0,
                 why = "it lies over the ground and under the roof",
-                how = "Weigh one axle level and again with the other axle raised, or leave it out and see what it moves.")
+                how =
+                        "Weigh one axle level and again with the other axle raised, or leave it out and see what it moves.")
         @Nullable
         Given cgHeight,
 

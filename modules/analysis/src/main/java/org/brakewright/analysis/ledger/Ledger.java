@@ -1,0 +1,72 @@
+package org.brakewright.analysis.ledger;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import org.brakewright.analysis.Analyse;
+import org.brakewright.analysis.resolve.Assumption;
+import org.brakewright.analysis.resolve.Resolution;
+import org.brakewright.analysis.resolve.Resolve;
+import org.brakewright.model.Build;
+import org.brakewright.model.resolved.ResolvedBuild;
+import org.jspecify.annotations.Nullable;
+
+/** Moves every assumption across its range, one at a time, and ranks them: what to measure next. */
+public final class Ledger {
+    private static final double CROSSED = 1;
+
+    private Ledger() {}
+
+    /**
+     * The ledger, heaviest first.
+     *
+     * @param build as written
+     * @param resolved the same, resolved
+     * @param assumptions of that resolution
+     * @param nominal headline of the build as it stands
+     */
+    public static List<LedgerEntry> weigh(
+            Build build, ResolvedBuild resolved, List<Assumption> assumptions, Headline nominal) {
+        List<LedgerEntry> entries = new ArrayList<>();
+        for (Assumption assumption : assumptions) {
+            Headline low = headline(build, assumption, assumption.low(), nominal);
+            Headline high = headline(build, assumption, assumption.high(), nominal);
+            entries.add(new LedgerEntry(assumption, low, high, weight(resolved, low, high)));
+        }
+        entries.sort(Comparator.comparingDouble(LedgerEntry::weight).reversed());
+        return List.copyOf(entries);
+    }
+
+    /** An end of a range may contradict a value that the builder gave; then it moves nothing that could be told. */
+    private static Headline headline(Build build, Assumption assumption, double value, Headline nominal) {
+        if (value == assumption.value()) {
+            return nominal;
+        }
+        return switch (Resolve.resolve(build, Map.of(assumption.path(), value))) {
+            case Resolution.Resolved moved -> Headline.of(Analyse.analyse(moved.build()));
+            case Resolution.Unusable unusable -> nominal;
+        };
+    }
+
+    private static double weight(ResolvedBuild build, Headline low, Headline high) {
+        double effort = weight(low.effortN(), high.effortN(), build.aims().mostEffort());
+        double travel = weight(low.travelM(), high.travelM(), build.aims().mostTravel());
+        double critical = weight(
+                low.criticalDecelerationG(),
+                high.criticalDecelerationG(),
+                build.car().grip());
+        return Math.max(effort, Math.max(travel, critical));
+    }
+
+    private static double weight(@Nullable Double low, @Nullable Double high, double limit) {
+        if (low == null && high == null) {
+            return 0;
+        }
+        if (low == null || high == null) {
+            return CROSSED;
+        }
+        double moved = Math.abs(high - low) / limit;
+        return low <= limit == high <= limit ? moved : moved + CROSSED;
+    }
+}

@@ -1,0 +1,41 @@
+package org.brakewright.findings;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import org.brakewright.analysis.Analyse;
+import org.brakewright.analysis.Analysis;
+import org.brakewright.analysis.ledger.Headline;
+import org.brakewright.analysis.ledger.Ledger;
+import org.brakewright.analysis.resolve.Resolution;
+import org.brakewright.analysis.resolve.Resolve;
+import org.brakewright.findings.cure.Cures;
+import org.brakewright.model.Build;
+
+/** The whole pipeline: build, resolved, analysed, judged. */
+public final class Assess {
+    private Assess() {}
+
+    /** Assesses a build. */
+    public static AssessOutcome assess(Build build) {
+        return switch (Resolve.resolve(build)) {
+            case Resolution.Unusable unusable -> new AssessOutcome.Unusable(unusable.problems());
+            case Resolution.Resolved resolved -> new AssessOutcome.Assessed(assess(build, resolved));
+        };
+    }
+
+    private static Assessment assess(Build build, Resolution.Resolved resolved) {
+        Analysis analysis = Analyse.analyse(resolved.build());
+        Facts facts = new Facts(resolved.build(), analysis);
+        Headline headline = Headline.of(analysis);
+        List<Finding> findings = new ArrayList<>(new Cures(build, facts, Rules.judge(facts), Rules::judge).added());
+        findings.sort(Comparator.comparing(Finding::state));
+        return new Assessment(
+                build,
+                resolved.build(),
+                analysis,
+                headline,
+                List.copyOf(findings),
+                Ledger.weigh(build, resolved.build(), resolved.ledger(), headline));
+    }
+}

@@ -1,0 +1,57 @@
+package org.brakewright.findings;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.brakewright.findings.rules.AdhesionEfficiency;
+import org.brakewright.findings.rules.AdjustableBalance;
+import org.brakewright.findings.rules.AllWheelsLock;
+import org.brakewright.findings.rules.BarRange;
+import org.brakewright.findings.rules.BarTilt;
+import org.brakewright.findings.rules.CheckedOnCar;
+import org.brakewright.findings.rules.FailedCircuit;
+import org.brakewright.findings.rules.FrontFirst;
+import org.brakewright.findings.rules.FrontShare;
+import org.brakewright.findings.rules.MasterStroke;
+import org.brakewright.findings.rules.PartRating;
+import org.brakewright.findings.rules.PedalEffort;
+import org.brakewright.findings.rules.PedalReserve;
+import org.brakewright.findings.rules.PedalTravel;
+import org.brakewright.findings.rules.RearLocksFirst;
+import org.brakewright.findings.rules.ServiceStop;
+
+/** All rules, in the order in which findings of the same state are told. */
+public final class Rules {
+    private static final List<Rule> ALL = List.of(
+            new RearLocksFirst(),
+            new PedalEffort(),
+            new PedalTravel(),
+            new PedalReserve(),
+            new MasterStroke(),
+            new FailedCircuit(),
+            new FrontShare(),
+            new BarRange(),
+            new BarTilt(),
+            new PartRating(),
+            new ServiceStop(),
+            new FrontFirst(),
+            new AdhesionEfficiency(),
+            new AllWheelsLock(),
+            new AdjustableBalance(),
+            new CheckedOnCar());
+
+    private Rules() {}
+
+    /** Every rule. */
+    public static List<Rule> all() {
+        return ALL;
+    }
+
+    /** Every judgement of every rule, without cures. */
+    static List<Finding> judge(Facts facts) {
+        List<Finding> findings = new ArrayList<>();
+        for (Rule rule : ALL) {
+            findings.addAll(rule.judge(facts));
+        }
+        return findings;
+    }
+}

@@ -1,0 +1,35 @@
+package org.brakewright.findings.cure;
+
+import java.util.Map;
+
+/**
+ * One thing a builder could change.
+ *
+ * @param kind what is done
+ * @param values new SI values by key path
+ * @param amount how much, in the kind's own measure: turns, steps, ratio; plus and minus as the kind says
+ */
+public record Change(Kind kind, Map<String, Double> values, double amount) {
+
+    /** What is done, least work first. */
+    public enum Kind {
+        /** Turns of the bar's adjuster, plus toward more front. */
+        TURN_BAR,
+        /** Turn of the valve's knee, Pa. */
+        SET_KNEE,
+        /** Steps of the front master's bore in stock sizes. */
+        FRONT_BORE,
+        /** Steps of the rear master's bore in stock sizes. */
+        REAR_BORE,
+        /** Steps of the tandem master's bore in stock sizes. */
+        TANDEM_BORE,
+        /** Steps of the front wheel cylinders' bore in stock sizes. */
+        FRONT_WHEEL_CYLINDER,
+        /** Steps of the rear wheel cylinders' bore in stock sizes. */
+        REAR_WHEEL_CYLINDER,
+        /** Change of the pedal ratio. */
+        PEDAL_RATIO,
+        /** A proportioning valve is fitted in the rear line. */
+        FIT_VALVE
+    }
+}

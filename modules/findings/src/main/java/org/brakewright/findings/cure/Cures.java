@@ -1,0 +1,100 @@
+package org.brakewright.findings.cure;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+import org.brakewright.analysis.Analyse;
+import org.brakewright.analysis.Analysis;
+import org.brakewright.analysis.ledger.Headline;
+import org.brakewright.analysis.resolve.Resolution;
+import org.brakewright.analysis.resolve.Resolve;
+import org.brakewright.findings.Facts;
+import org.brakewright.findings.Finding;
+import org.brakewright.findings.State;
+import org.brakewright.model.Build;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Tries single changes on the whole car, least work first, and keeps for each finding the first that cures it.
+ *
+ * <p>A change that cures without making anything else worse is preferred; then one that costs something elsewhere, as
+ * long as it makes no new stop; then one that only lifts a stop to a caution. Trials are shared by all findings.
+ */
+public final class Cures {
+    private final Build build;
+    private final List<Finding> before;
+    private final Function<Facts, List<Finding>> judge;
+    private final List<Change> changes;
+    private final @Nullable Trial[] trials;
+
+    /**
+     * Prepares cures for a car.
+     *
+     * @param build as written
+     * @param facts the car as it stands
+     * @param before its findings
+     * @param judge all rules
+     */
+    public Cures(Build build, Facts facts, List<Finding> before, Function<Facts, List<Finding>> judge) {
+        this.build = build;
+        this.before = before;
+        this.judge = judge;
+        this.changes = Changes.of(build, facts.build());
+        this.trials = new Trial[changes.size()];
+    }
+
+    /** The findings, each with its cure where one was found. */
+    public List<Finding> added() {
+        List<Finding> cured = new ArrayList<>();
+        for (Finding finding : before) {
+            cured.add(curable(finding) ? cureOf(finding).map(finding::withCure).orElse(finding) : finding);
+        }
+        return List.copyOf(cured);
+    }
+
+    private static boolean curable(Finding finding) {
+        return (finding.state() == State.STOP || finding.state() == State.CAUTION) && finding.limit() != null;
+    }
+
+    private Optional<Cure> cureOf(Finding finding) {
+        Cure costly = null;
+        Cure partial = null;
+        for (int i = 0; i < changes.size(); i++) {
+            Trial trial = trial(i);
+            State becomes = trial.stateOf(finding);
+            if (becomes == null || becomes.compareTo(finding.state()) <= 0 || trial.newStop()) {
+                continue;
+            }
+            Cure cure = new Cure(changes.get(i), becomes, trial.worse(), trial.headline());
+            if (becomes == State.CAUTION) {
+                partial = partial == null ? cure : partial;
+            } else if (trial.worse()) {
+                costly = costly == null ? cure : costly;
+            } else {
+                return Optional.of(cure);
+            }
+        }
+        return Optional.ofNullable(costly != null ? costly : partial);
+    }
+
+    private Trial trial(int index) {
+        Trial trial = trials[index];
+        if (trial == null) {
+            trial = run(changes.get(index));
+            trials[index] = trial;
+        }
+        return trial;
+    }
+
+    private Trial run(Change change) {
+        return switch (Resolve.resolve(build, change.values())) {
+            case Resolution.Unusable unusable -> Trial.IMPOSSIBLE;
+            case Resolution.Resolved resolved -> {
+                Analysis analysis = Analyse.analyse(resolved.build());
+                List<Finding> after = judge.apply(new Facts(resolved.build(), analysis));
+                yield Trial.compare(before, after, Headline.of(analysis));
+            }
+        };
+    }
+}
