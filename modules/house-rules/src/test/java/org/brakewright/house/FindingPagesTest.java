@@ -21,7 +21,9 @@ class FindingPagesTest {
         Set<String> tests = House.files(House.ROOT.resolve("modules/findings/src/test"), House::isJava).stream()
                 .map(file -> file.getFileName().toString().replace(".java", ""))
                 .collect(Collectors.toSet());
-        assertThat(rules()).isNotEmpty().allSatisfy(rule -> assertThat(tests).contains(rule + "Test"));
+        assertThat(rules()).isNotEmpty();
+        assertThat(tests)
+                .containsAll(rules().stream().map(rule -> rule + "Test").toList());
     }
 
     @Test
@@ -32,9 +34,21 @@ class FindingPagesTest {
         assertThat(pages()).isEqualTo(wanted);
     }
 
-    /** `RearLocksFirst` is explained in `rear-locks-first.md`. */
-    static String pageName(String rule) {
-        return rule.replaceAll("(?<=[a-z0-9])(?=[A-Z])", "-").toLowerCase(Locale.ROOT) + ".md";
+    @Test
+    void everyRuleIsKeyedByItsName() {
+        List<Path> sources = House.files(House.ROOT.resolve("modules/findings/src/main"), House::isJava);
+        assertThat(rules()).isNotEmpty();
+        for (String rule : rules()) {
+            assertThat(sources)
+                    .filteredOn(file -> file.endsWith(rule + ".java"))
+                    .singleElement()
+                    .satisfies(file -> assertThat(House.text(file)).contains("return \"" + key(rule) + "\";"));
+        }
+    }
+
+    /** {@code RearLocksFirst} has the key {@code rear_locks_first} and the page {@code rear_locks_first.md}. */
+    private static String key(String rule) {
+        return rule.replaceAll("(?<=[a-z0-9])(?=[A-Z])", "_").toLowerCase(Locale.ROOT);
     }
 
     private static List<String> rules() {

@@ -6,8 +6,8 @@ import com.tngtech.archunit.core.domain.JavaClass;
 import com.tngtech.archunit.core.domain.JavaCodeUnit;
 import com.tngtech.archunit.core.domain.JavaModifier;
 import java.util.List;
-import java.util.Locale;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -24,18 +24,20 @@ class NamesTest {
 
     @Test
     void noClassIsNamedAfterNothing() {
-        assertThat(House.CLASSES)
-                .isNotEmpty()
-                .allSatisfy(type -> assertThat(type.getSimpleName()).doesNotContainPattern(EMPTY_WORD));
+        assertThat(House.CLASSES).isNotEmpty();
+        assertThat(House.CLASSES.stream()
+                        .filter(type -> EMPTY_WORD.matcher(type.getSimpleName()).find())
+                        .map(JavaClass::getName))
+                .as("classes whose name would fit anything")
+                .isEmpty();
     }
 
     @Test
     void noPackageIsNamedAfterNothing() {
-        assertThat(House.CLASSES)
-                .isNotEmpty()
-                .allSatisfy(type -> assertThat(
-                                type.getPackageName().toLowerCase(Locale.ROOT).split("\\."))
-                        .doesNotContainAnyElementsOf(EMPTY_PACKAGES));
+        assertThat(House.CLASSES).isNotEmpty();
+        assertThat(House.CLASSES.stream().map(JavaClass::getPackageName).filter(NamesTest::hasEmptyPart))
+                .as("packages whose name would fit anything")
+                .isEmpty();
     }
 
     @ParameterizedTest
@@ -55,6 +57,10 @@ class NamesTest {
                 .toList();
         assertThat(House.CLASSES.stream().mapToLong(NamesTest::methods).sum()).isPositive();
         assertThat(tooLong).as("methods with more than five parameters").isEmpty();
+    }
+
+    private static boolean hasEmptyPart(String name) {
+        return Stream.of(name.split("\\.", -1)).anyMatch(EMPTY_PACKAGES::contains);
     }
 
     private static long methods(JavaClass type) {
