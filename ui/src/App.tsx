@@ -1,0 +1,70 @@
+import type { Page } from './contract.ts';
+import { CaseCharts, CarCharts } from './charts/Charts.tsx';
+import { ChainView } from './chain/ChainView.tsx';
+import { Inputs } from './inputs/Inputs.tsx';
+import { Announcer } from './parts/Announcer.tsx';
+import { Cautions } from './parts/Cautions.tsx';
+import { DataTable } from './parts/DataTable.tsx';
+import { Findings } from './parts/Findings.tsx';
+import { Headline } from './parts/Headline.tsx';
+import { Ledger } from './parts/Ledger.tsx';
+import { NoticeBar } from './parts/NoticeBar.tsx';
+import { SummaryStrip } from './parts/SummaryStrip.tsx';
+import { TopBar } from './parts/TopBar.tsx';
+import { TravelBudget } from './parts/TravelBudget.tsx';
+import { Verdict } from './parts/Verdict.tsx';
+import { WorkingDialog } from './parts/WorkingDialog.tsx';
+import { Workings } from './parts/Workings.tsx';
+import { Loading, ServerGone, Unreadable } from './parts/Waiting.tsx';
+import { loadCase, session } from './state/here.ts';
+
+export function App() {
+  const page = session.page.value;
+  if (page === null) {
+    return session.unreadable.value.length > 0 ? (
+      <Unreadable problems={session.unreadable.value} />
+    ) : session.notice.value === 'gone' ? (
+      <ServerGone />
+    ) : (
+      <Loading />
+    );
+  }
+  return <Workbench page={page} />;
+}
+
+function Workbench({ page }: { page: Page }) {
+  const chosen = loadCase.value;
+  return (
+    <>
+      <a class="skip" href="#results">
+        Skip to the results
+      </a>
+      <TopBar page={page} />
+      <NoticeBar />
+      <main id="results" tabIndex={-1}>
+        <Verdict verdict={page.verdict} story={page.story} name={page.name} />
+        <Headline cards={page.headline} />
+        <div class="bench">
+          <ChainView page={page} />
+          <Findings findings={page.findings} />
+        </div>
+        {chosen && <CaseCharts loadCase={chosen} />}
+        <CarCharts page={page} />
+        <div class="pair">
+          <TravelBudget rows={page.travel_budget} />
+          <section aria-labelledby="failures-title">
+            <h2 id="failures-title">When something fails</h2>
+            <DataTable table={page.failures} />
+          </section>
+        </div>
+        <Ledger rows={page.ledger} />
+        <Inputs sections={page.inputs} />
+        <Workings workings={page.workings} />
+      </main>
+      <Cautions sentences={page.cautions} />
+      <SummaryStrip page={page} />
+      <WorkingDialog workings={page.workings} />
+      <Announcer page={page} />
+    </>
+  );
+}

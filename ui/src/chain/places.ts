@@ -1,0 +1,109 @@
+/** Where the words stand beside the drawing, in the drawing's own units, and what each part is called. */
+import type { Chain, ChainPart } from '../contract.ts';
+
+export const WIDTH = 900;
+export const HEIGHT = 640;
+
+/** Heights of pedal rod, front row and rear row. */
+export const MIDDLE = 320;
+export const FRONT_ROW = 150;
+export const REAR_ROW = 470;
+
+export interface Place {
+  left: number;
+  width: number;
+  /** Upper edge of the words, or the lower edge when they stand above their part. */
+  top?: number;
+  bottom?: number;
+}
+
+const COMMON: Partial<Record<ChainPart, Place>> = {
+  foot: { left: 0, width: 150, top: 566 },
+  pedal: { left: 152, width: 150, top: 440 },
+  front_line: { left: 482, width: 145, bottom: 136 },
+  rear_line: { left: 482, width: 145, top: 500 },
+  valve: { left: 505, width: 130, bottom: 444 },
+  front_brake: { left: 634, width: 130, top: 224 },
+  rear_brake: { left: 634, width: 130, top: 544 },
+  front_tyre: { left: 770, width: 130, top: 232 },
+  rear_tyre: { left: 770, width: 130, top: 552 },
+};
+
+const TWIN: Partial<Record<ChainPart, Place>> = {
+  bar: { left: 168, width: 140, bottom: 224 },
+  front_master: { left: 325, width: 150, bottom: 214 },
+  rear_master: { left: 325, width: 150, top: 428 },
+};
+
+const TANDEM: Partial<Record<ChainPart, Place>> = {
+  booster: { left: 200, width: 130, bottom: 246 },
+  front_master: { left: 335, width: 112, bottom: 288 },
+  rear_master: { left: 335, width: 112, top: 356 },
+};
+
+const NAMES: Record<ChainPart, string> = {
+  foot: 'Foot',
+  pedal: 'Pedal',
+  bar: 'Balance bar',
+  booster: 'Booster',
+  front_master: 'Front master',
+  rear_master: 'Rear master',
+  valve: 'Valve',
+  front_line: 'Front line',
+  rear_line: 'Rear line',
+  front_brake: 'Front brakes',
+  rear_brake: 'Rear brakes',
+  front_tyre: 'Front tyres',
+  rear_tyre: 'Rear tyres',
+};
+
+export interface Label {
+  part: ChainPart;
+  name: string;
+  place: Place;
+  /** Number in the drawing and in the list on a narrow screen. */
+  number: number;
+}
+
+const ORDER: ChainPart[] = [
+  'foot',
+  'pedal',
+  'bar',
+  'booster',
+  'front_master',
+  'front_line',
+  'front_brake',
+  'front_tyre',
+  'rear_master',
+  'rear_line',
+  'valve',
+  'rear_brake',
+  'rear_tyre',
+];
+
+/** The parts this chain has, from foot to tyre, with their places. */
+export function labelsOf(chain: Chain): Label[] {
+  const twin = chain.apply === 'twin_masters';
+  const places = { ...COMMON, ...(twin ? TWIN : TANDEM) };
+  const absent = new Set<ChainPart>();
+  if (!chain.valve) {
+    absent.add('valve');
+  }
+  if (!chain.booster) {
+    absent.add('booster');
+  }
+  return ORDER.filter((part) => places[part] !== undefined && !absent.has(part)).map((part, i) => ({
+    part,
+    name: nameOf(part, twin),
+    place: places[part] as Place,
+    number: i + 1,
+  }));
+}
+
+function nameOf(part: ChainPart, twin: boolean): string {
+  return !twin && part === 'front_master'
+    ? 'Tandem, front'
+    : !twin && part === 'rear_master'
+      ? 'Tandem, rear'
+      : NAMES[part];
+}

@@ -1,0 +1,36 @@
+import type { Table } from '../contract.ts';
+
+/** A table that scrolls inside its own region when the screen is narrow. */
+export function DataTable({ table }: { table: Table }) {
+  return (
+    <div class="scroll" role="region" aria-label={table.caption} tabIndex={0}>
+      <table>
+        <caption>{table.caption}</caption>
+        <thead>
+          <tr>
+            {table.columns.map((column, i) => (
+              <th key={i} scope="col">
+                {column}
+              </th>
+            ))}
+          </tr>
+        </thead>
+        <tbody>
+          {table.rows.map((row, r) => (
+            <tr key={r}>
+              {row.map((text, c) =>
+                c === 0 ? (
+                  <th key={c} scope="row">
+                    {text}
+                  </th>
+                ) : (
+                  <td key={c}>{text}</td>
+                ),
+              )}
+            </tr>
+          ))}
+        </tbody>
+      </table>
+    </div>
+  );
+}

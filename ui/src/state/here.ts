@@ -1,0 +1,48 @@
+/** This browser tab's session, drafts and choices. */
+import { computed, signal } from '@preact/signals';
+import type { FieldView, LoadCase, Point } from '../contract.ts';
+import { choosePoint } from '../logic/choosePoint.ts';
+import { createApi } from './api.ts';
+import { createDrafts } from './drafts.ts';
+import { createSession } from './session.ts';
+import { rememberedUnits, rememberUnits } from './units.ts';
+
+export const session = createSession(
+  createApi((url, init) => fetch(url, init)),
+  rememberedUnits(),
+);
+
+export const drafts = createDrafts(session);
+
+session.units.subscribe(rememberUnits);
+
+/** Index of the chosen load case and the wanted deceleration; null until the builder moves the slider. */
+export const caseIndex = signal(0);
+export const wantedDeceleration = signal<number | null>(null);
+
+/** Key of the working that is open. */
+export const openWorking = signal<string | null>(null);
+
+export const loadCase = computed<LoadCase | null>(() => {
+  const cases = session.page.value?.load_cases ?? [];
+  return cases[caseIndex.value] ?? cases[0] ?? null;
+});
+
+export const pointIndex = computed(() => choosePoint(loadCase.value?.points ?? [], wantedDeceleration.value));
+
+export const point = computed<Point | null>(() => loadCase.value?.points[pointIndex.value] ?? null);
+
+const fields = computed(() => {
+  const all = session.page.value?.inputs.flatMap((section) => section.fields) ?? [];
+  return new Map<string, FieldView>(all.map((field) => [field.path, field]));
+});
+
+/** The input at a path, if the page has it. */
+export function fieldAt(path: string): FieldView | null {
+  return fields.value.get(path) ?? null;
+}
+
+/** The input at a path, or the first one below it: "front" leads to the front brake's first input. */
+export function fieldUnder(path: string): FieldView | null {
+  return fieldAt(path) ?? [...fields.value.values()].find((field) => field.path.startsWith(`${path}.`)) ?? null;
+}
