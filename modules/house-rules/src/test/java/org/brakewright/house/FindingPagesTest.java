@@ -29,7 +29,7 @@ class FindingPagesTest {
     @Test
     void rulesAndPagesMatch() {
         Set<String> wanted =
-                rules().stream().map(FindingPagesTest::pageName).collect(Collectors.toCollection(TreeSet::new));
+                rules().stream().map(rule -> key(rule) + ".md").collect(Collectors.toCollection(TreeSet::new));
         assertThat(wanted).isNotEmpty();
         assertThat(pages()).isEqualTo(wanted);
     }
