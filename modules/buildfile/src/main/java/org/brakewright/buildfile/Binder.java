@@ -51,7 +51,7 @@ final class Binder {
 
     private @Nullable Object kind(Class<?> type, Node.Section section, String path) {
         Map<String, Class<?>> kinds = Slot.kinds(type);
-        Node word = first(section, KIND);
+        Node word = section.find(KIND);
         Class<?> known = word instanceof Node.Text text ? kinds.get(KeyAdvice.plain(text.value())) : null;
         if (known != null) {
             return record(known, section, path, true);
@@ -89,16 +89,8 @@ final class Binder {
 
     private static long known(Node.Section section, Class<?> kind) {
         return Slot.of(kind).stream()
-                .filter(slot -> first(section, slot.key()) != null)
+                .filter(slot -> section.find(slot.key()) != null)
                 .count();
-    }
-
-    private static @Nullable Node first(Node.Section section, String key) {
-        return section.entries().stream()
-                .filter(entry -> entry.key().value().equals(key))
-                .map(Node.Entry::value)
-                .findFirst()
-                .orElse(null);
     }
 
     private @Nullable Object record(Class<?> type, Node.Section section, String path, boolean kind) {
@@ -222,7 +214,7 @@ final class Binder {
         Set<String> names = new HashSet<>();
         for (int i = 0; i < items.items().size(); i++) {
             if (items.items().get(i) instanceof Node.Section section
-                    && first(section, "name") instanceof Node.Text name
+                    && section.find("name") instanceof Node.Text name
                     && !name.absent()
                     && !names.add(name.value().strip())) {
                 String at = Paths.child(Paths.item(path, i), "name");

@@ -1,0 +1,114 @@
+package org.brakewright.buildfile;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.lang.reflect.RecordComponent;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
+import org.brakewright.model.Build;
+import org.brakewright.model.Field;
+import org.brakewright.model.FieldCatalogue;
+import org.brakewright.model.Given;
+import org.brakewright.quantity.QuantityReader;
+import org.brakewright.quantity.QuantityWriter;
+import org.brakewright.quantity.Reading;
+import org.jspecify.annotations.Nullable;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** Every quantity of the model can be written into a build file and read back. */
+class CatalogueTest {
+    private static final List<String> FILES = List.of("twin.yaml", "tandem.yaml");
+
+    static Stream<Field> fields() {
+        return FieldCatalogue.all().stream();
+    }
+
+    @Test
+    void theModelHasFields() {
+        assertThat(FieldCatalogue.all()).hasSizeGreaterThan(50);
+    }
+
+    @ParameterizedTest
+    @MethodSource("fields")
+    void setsAndReadsBack(Field field) {
+        String path = field.pattern().replace("[]", "[0]");
+        String written = middle(field);
+        List<Given> read = FILES.stream()
+                .map(Texts::text)
+                .map(text -> edited(text, path, written))
+                .filter(text -> BuildFile.read(text) instanceof ReadOutcome.Usable)
+                .flatMap(text -> givens(Texts.build(text)).stream())
+                .filter(given -> given.path().equals(path))
+                .toList();
+        assertThat(read).isNotEmpty().allSatisfy(given -> assertThat(given.si()).isEqualTo(meant(field, written)));
+    }
+
+    @ParameterizedTest
+    @MethodSource("fields")
+    void removesWhatItSet(Field field) {
+        String path = field.pattern().replace("[]", "[0]");
+        for (String text : FILES.stream().map(Texts::text).toList()) {
+            if (Leaves.of(root(text)).keySet().stream().noneMatch(leaf -> path.startsWith(leaf) || leaf.equals(path))
+                    && Leaves.of(root(text)).keySet().stream()
+                            .anyMatch(leaf -> leaf.startsWith(Paths.parent(path) + "."))) {
+                assertThat(edited(edited(text, path, middle(field)), path, "")).isEqualTo(text);
+            }
+        }
+    }
+
+    private static Node root(String text) {
+        return java.util.Objects.requireNonNull(TreeReader.read(text).root());
+    }
+
+    /** The middle of the range that the field allows, in its likeliest unit. */
+    private static String middle(Field field) {
+        double middle = (field.least() + field.most()) / 2;
+        return field.dimension().likelyUnits().stream()
+                .findFirst()
+                .map(unit -> QuantityWriter.write(middle, unit))
+                .orElseGet(() -> QuantityWriter.write(middle));
+    }
+
+    private static double meant(Field field, String written) {
+        return switch (QuantityReader.read(written, field.dimension())) {
+            case Reading.Read read -> read.quantity().si();
+            case Reading.Refused refused -> throw new AssertionError(refused.reason());
+        };
+    }
+
+    private static String edited(String text, String path, String value) {
+        return switch (SpanEdit.apply(text, path, value)) {
+            case EditOutcome.Edited edited -> edited.text();
+            case EditOutcome.Refused refused -> throw new AssertionError(refused.problem() + "\n" + text);
+        };
+    }
+
+    private static List<Given> givens(Build build) {
+        List<Given> found = new ArrayList<>();
+        collect(build, found);
+        return found;
+    }
+
+    private static void collect(@Nullable Object value, List<Given> found) {
+        if (value instanceof Given given) {
+            found.add(given);
+        } else if (value instanceof List<?> list) {
+            list.forEach(item -> collect(item, found));
+        } else if (value instanceof Record written) {
+            for (RecordComponent component : written.getClass().getRecordComponents()) {
+                collect(component(component, written), found);
+            }
+        }
+    }
+
+    private static @Nullable Object component(RecordComponent component, Record written) {
+        try {
+            return component.getAccessor().invoke(written);
+        } catch (ReflectiveOperationException e) {
+            throw new LinkageError("the records of the model are public: " + component, e);
+        }
+    }
+}
