@@ -23,6 +23,20 @@ const LENGTH = ['mm', 'cm', 'm', 'in', 'ft'];
 
 export const inputs: Section[] = [
   {
+    title: 'Intent',
+    fields: [
+      quantity({
+        path: 'intent.rule_sets',
+        label: 'rule sets to answer to',
+        kind: 'choices',
+        written: '[un_r13h, state_assessment]',
+        choices: ['un_r13h', 'fmvss_135', 'state_assessment', 'student_competition'],
+        how: 'Tick none to be judged by common practice alone.',
+        required: true,
+      }),
+    ],
+  },
+  {
     title: 'The car',
     fields: [
       quantity({ path: 'name', label: 'name of the car', kind: 'text', written: 'Plum Roadster', required: true }),

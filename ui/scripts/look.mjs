@@ -66,7 +66,7 @@ async function axe(page, name) {
 
 async function smallTargets(page, name) {
   const small = await page.evaluate(() =>
-    [...document.querySelectorAll('button, select, summary, input')]
+    [...document.querySelectorAll('button, select, summary, input:not([type=checkbox])')]
       .map((one) => ({ text: (one.getAttribute('aria-label') ?? one.textContent ?? one.id).trim().slice(0, 40), h: one.getBoundingClientRect().height }))
       .filter(({ h }) => h > 0 && h < 43.5),
   );

@@ -23,7 +23,7 @@ export function App() {
   if (page === null) {
     return session.unreadable.value.length > 0 ? (
       <Unreadable problems={session.unreadable.value} />
-    ) : session.notice.value === 'gone' ? (
+    ) : session.notice.value !== null ? (
       <ServerGone />
     ) : (
       <Loading />

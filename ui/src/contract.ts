@@ -221,7 +221,8 @@ export interface Section {
 export interface FieldView {
   path: string;
   label: string;
-  kind: 'quantity' | 'choice' | 'yes_no' | 'text';
+  /** `choices`: any number of the choices, written as a flow list, "[a, b]". */
+  kind: 'quantity' | 'choice' | 'choices' | 'yes_no' | 'text';
   /** As typed by the builder, without the origin; empty when not given. */
   written: string;
   /** "measured", "part sheet", "assumed", "computed", "origin not said"; empty when not given. */

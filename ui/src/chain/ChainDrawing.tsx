@@ -3,7 +3,7 @@ import type { Chain, ChainPart } from '../contract.ts';
 import { Bar, Booster, TandemBody, TwinBody } from './ApplyShapes.tsx';
 import { FrontLine, RearLine, Valve } from './LineShapes.tsx';
 import { Foot, PedalArm } from './PedalShapes.tsx';
-import { FRONT_ROW, HEIGHT, REAR_ROW, WIDTH, type Label } from './places.ts';
+import { FRONT_ROW, HEIGHT, REAR_ROW, TOP, WIDTH, type Label } from './places.ts';
 import { Disc, Drum, Tyre } from './WheelShapes.tsx';
 
 interface Props {
@@ -23,7 +23,7 @@ export function ChainDrawing({ chain, labels, tilt, pointed, choose }: Props) {
     </g>
   );
   return (
-    <svg class="chain-drawing" viewBox={`0 0 ${WIDTH} ${HEIGHT}`} role="img" aria-label={sentenceOf(chain)}>
+    <svg class="chain-drawing" viewBox={`0 ${TOP} ${WIDTH} ${HEIGHT}`} role="img" aria-label={sentenceOf(chain)}>
       <Firewall x={twin ? 312 : 186} />
       {part('front_line', <FrontLine twin={twin} />)}
       {part('rear_line', <RearLine twin={twin} />)}
@@ -66,13 +66,13 @@ const SPOTS: Record<ChainPart, [number, number]> = {
   booster: [255, 225],
   front_master: [395, 210],
   front_line: [560, 112],
-  front_brake: [695, 62],
-  front_tyre: [825, 56],
+  front_brake: [672, 72],
+  front_tyre: [826, 72],
   rear_master: [395, 440],
   rear_line: [490, 508],
   valve: [560, 425],
-  rear_brake: [695, 382],
-  rear_tyre: [825, 376],
+  rear_brake: [672, 382],
+  rear_tyre: [826, 382],
 };
 
 function Numbers({ labels }: { labels: Label[] }) {

@@ -1,5 +1,5 @@
 import { jumpTo } from '../state/jump.ts';
-import { HEIGHT, WIDTH, type Label, type Place } from './places.ts';
+import { BOTTOM, HEIGHT, TOP, WIDTH, type Label, type Place } from './places.ts';
 
 interface Props {
   label: Label;
@@ -49,7 +49,7 @@ export function ChainLabel({ label, lines, input, point }: Props) {
 function styleOf({ left, width, top, bottom }: Place) {
   const vertical =
     top === undefined
-      ? { bottom: `${100 - (100 * (bottom ?? 0)) / HEIGHT}%` }
-      : { top: `${(100 * top) / HEIGHT}%` };
+      ? { bottom: `${(100 * (BOTTOM - (bottom ?? 0))) / HEIGHT}%` }
+      : { top: `${(100 * (top - TOP)) / HEIGHT}%` };
   return { left: `${(100 * left) / WIDTH}%`, width: `${(100 * width) / WIDTH}%`, ...vertical };
 }

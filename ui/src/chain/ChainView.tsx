@@ -1,6 +1,6 @@
 import { useSignal } from '@preact/signals';
 import type { ChainPart, Page } from '../contract.ts';
-import { fieldUnder, point } from '../state/here.ts';
+import { fieldUnder, loadCase, point } from '../state/here.ts';
 import { jumpTo } from '../state/jump.ts';
 import { ChainDrawing } from './ChainDrawing.tsx';
 import { ChainLabel } from './ChainLabel.tsx';
@@ -21,7 +21,10 @@ export function ChainView({ page }: { page: Page }) {
 
   return (
     <section class="chain" aria-labelledby="chain-title">
-      <h2 id="chain-title">From foot to tyre</h2>
+      <div class="chain-head">
+        <h2 id="chain-title">From foot to tyre</h2>
+        <p class="chain-load">{loadCase.value?.summary}</p>
+      </div>
       <PointPicker page={page} />
       {chosen && !chosen.within_travel && (
         <p class="out-of-travel">

@@ -50,7 +50,6 @@ export function PointPicker({ page }: { page: Page }) {
           <output for="deceleration">{point.value?.label}</output>
         </div>
       </div>
-      <p class="picker-summary">{loadCase.value?.summary}</p>
     </div>
   );
 }

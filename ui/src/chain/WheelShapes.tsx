@@ -1,5 +1,5 @@
-const BRAKE_X = 695;
-const TYRE_X = 830;
+const BRAKE_X = 672;
+const TYRE_X = 826;
 
 /** Disc with bolt circle and a caliper over its leading edge. */
 export function Disc({ y }: { y: number }) {

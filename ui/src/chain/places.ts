@@ -2,7 +2,10 @@
 import type { Chain, ChainPart } from '../contract.ts';
 
 export const WIDTH = 900;
-export const HEIGHT = 640;
+/** Upper and lower edge of what is shown. */
+export const TOP = 44;
+export const BOTTOM = 640;
+export const HEIGHT = BOTTOM - TOP;
 
 /** Heights of pedal rod, front row and rear row. */
 export const MIDDLE = 320;
@@ -20,19 +23,19 @@ export interface Place {
 const COMMON: Partial<Record<ChainPart, Place>> = {
   foot: { left: 0, width: 150, top: 566 },
   pedal: { left: 152, width: 150, top: 440 },
-  front_line: { left: 482, width: 145, bottom: 136 },
-  rear_line: { left: 482, width: 145, top: 500 },
-  valve: { left: 505, width: 130, bottom: 444 },
-  front_brake: { left: 634, width: 130, top: 224 },
-  rear_brake: { left: 634, width: 130, top: 544 },
-  front_tyre: { left: 770, width: 130, top: 232 },
-  rear_tyre: { left: 770, width: 130, top: 552 },
+  front_line: { left: 482, width: 135, bottom: 136 },
+  rear_line: { left: 482, width: 125, top: 500 },
+  valve: { left: 500, width: 112, bottom: 444 },
+  front_brake: { left: 610, width: 138, top: 222 },
+  rear_brake: { left: 610, width: 138, top: 542 },
+  front_tyre: { left: 752, width: 148, top: 232 },
+  rear_tyre: { left: 752, width: 148, top: 552 },
 };
 
 const TWIN: Partial<Record<ChainPart, Place>> = {
-  bar: { left: 168, width: 140, bottom: 224 },
-  front_master: { left: 325, width: 150, bottom: 214 },
-  rear_master: { left: 325, width: 150, top: 428 },
+  bar: { left: 184, width: 124, bottom: 216 },
+  front_master: { left: 322, width: 158, bottom: 212 },
+  rear_master: { left: 322, width: 158, top: 430 },
 };
 
 const TANDEM: Partial<Record<ChainPart, Place>> = {

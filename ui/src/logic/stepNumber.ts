@@ -1,6 +1,11 @@
 /** Steps the leading number of a typed quantity and leaves its unit and tolerance as they are. */
+import { boreInches } from './stockBores.ts';
 
-const NUMBER = /^\s*([+-]?\d+(?:[.,]\d+)?)(?!\/)(?:\s*([a-zA-Z%"]+))?/;
+/** A plain number, not the start of a fraction or of a number with a thousands comma, and its unit. */
+const NUMBER = /^\s*([+-]?\d+(?:\.\d+)?)(?![\d./,])(?:\s*([a-zA-Z%"]+))?/;
+
+/** Inches as a fraction: "1/4 in", "-1-1/8 in". */
+const FRACTION = /^\s*([+-]?)((?:\d+[\s-])?\d+\/\d+\s*in)(?![a-zA-Z])/;
 
 /** A step in the unit as typed: about what a hand turns at once. */
 const STEP_BY_UNIT: Record<string, number> = {
@@ -16,9 +21,10 @@ const STEP_BY_UNIT: Record<string, number> = {
 /** The step for a quantity without a unit, such as a pedal ratio. */
 const STEP_OF_PURE_NUMBER = 0.1;
 
-/** The text one step up or down; null when it does not start with a plain number in a known unit. */
+/** The text one step up or down; null when it starts with no number or has a unit without a step. */
 export function stepNumber(text: string, direction: 1 | -1): string | null {
-  const found = NUMBER.exec(text);
+  const plain = inDecimals(text.replace('\u2212', '-'));
+  const found = NUMBER.exec(plain);
   if (!found) {
     return null;
   }
@@ -29,8 +35,8 @@ export function stepNumber(text: string, direction: 1 | -1): string | null {
     return null;
   }
   const digits = Math.max(decimals(number), decimals(String(step)));
-  const value = Number(number.replace(',', '.')) + direction * step;
-  return withoutMinusZero(value.toFixed(digits)) + text.trimStart().slice(number.length);
+  const value = Number(number) + direction * step;
+  return withoutMinusZero(value.toFixed(digits)) + plain.trimStart().slice(number.length);
 }
 
 /** What a step starts from: the written text, or the assumed value without its range. */
@@ -38,8 +44,14 @@ export function startOf(written: string, assumed: string): string {
   return written !== '' ? written : assumed.replace(/\s*\(.*$/, '');
 }
 
+function inDecimals(text: string): string {
+  const found = FRACTION.exec(text);
+  const inches = found && boreInches(found[2] ?? '');
+  return found && inches !== null ? `${found[1]}${inches.toFixed(3)} in${text.slice(found[0].length)}` : text;
+}
+
 function decimals(number: string): number {
-  return number.split(/[.,]/)[1]?.length ?? 0;
+  return number.split('.')[1]?.length ?? 0;
 }
 
 function withoutMinusZero(number: string): string {

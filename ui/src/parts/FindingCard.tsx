@@ -1,7 +1,8 @@
 import { useState } from 'preact/hooks';
 import type { Cure, Finding } from '../contract.ts';
+import { workingKey } from '../logic/workingKey.ts';
 import { apply } from '../state/apply.ts';
-import { fieldUnder } from '../state/here.ts';
+import { fieldUnder, session } from '../state/here.ts';
 import { jumpTo } from '../state/jump.ts';
 import { FINDINGS_TITLE } from './Findings.tsx';
 import { StateMark } from './StateMark.tsx';
@@ -19,7 +20,7 @@ export function FindingCard({ finding }: { finding: Finding }) {
       {finding.cure && <CureOffer cure={finding.cure} title={finding.title} />}
       {finding.advice && <p class="advice">{finding.advice}</p>}
       <div class="finding-links">
-        <WorkingButton working={finding.key} of={finding.title} />
+        <WorkingButton working={workingKey(finding, session.page.value?.workings ?? [])} of={finding.title} />
         {finding.inputs.map((path) => (
           <InputLink key={path} path={path} />
         ))}

@@ -11,11 +11,14 @@ export function Loading() {
   );
 }
 
+/** Nothing came to show: the server is gone, or says why it cannot. */
 export function ServerGone() {
+  const notice = session.notice.value;
+  const said = notice?.kind === 'failed' ? `It says: ${notice.message}` : 'Start it again in its terminal, then try again.';
   return (
     <main class="waiting">
       <h1>Brakewright</h1>
-      <p role="alert">The workbench does not answer. Start it again in its terminal, then try again.</p>
+      <p role="alert">The workbench does not give the page. {said}</p>
       <Retry />
     </main>
   );
@@ -27,16 +30,23 @@ export function Unreadable({ problems }: { problems: Problem[] }) {
     <main class="waiting">
       <h1>The build file needs mending first</h1>
       <p role="alert">Open it in a text editor, put these right and try again. Nothing has been changed in it.</p>
-      <ul>
-        {problems.map((problem, i) => (
-          <li key={i}>
-            Line {problem.line}, column {problem.column}
-            {problem.path && ` (${problem.path})`}: {problemText(problem)}
-          </li>
-        ))}
-      </ul>
+      <ProblemList problems={problems} />
       <Retry />
     </main>
+  );
+}
+
+/** Problems of the build file, each with its place in it. */
+export function ProblemList({ problems }: { problems: Problem[] }) {
+  return (
+    <ul class="problems">
+      {problems.map((problem, i) => (
+        <li key={i}>
+          Line {problem.line}, column {problem.column}
+          {problem.path && ` (${problem.path})`}: {problemText(problem)}
+        </li>
+      ))}
+    </ul>
   );
 }
 

@@ -6,6 +6,8 @@ export type Answer =
   | { kind: 'refused'; problems: Problem[] }
   /** The page on screen is older than the build file. */
   | { kind: 'old' }
+  /** The server met something it did not expect, in its words. */
+  | { kind: 'failed'; message: string }
   /** No answer, or none that can be read. */
   | { kind: 'gone' };
 
@@ -52,5 +54,15 @@ async function read(response: Response): Promise<Answer> {
   if (response.status === 422) {
     return { kind: 'refused', problems: ((await response.json()) as Refusal).problems };
   }
-  return { kind: 'gone' };
+  return { kind: 'failed', message: await whatItSays(response) };
+}
+
+/** The server's words: a refusal's first message, or its plain text. */
+async function whatItSays(response: Response): Promise<string> {
+  const text = await response.text();
+  try {
+    return (JSON.parse(text) as Refusal).problems[0]?.message ?? text;
+  } catch {
+    return text;
+  }
 }

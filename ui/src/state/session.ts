@@ -14,7 +14,7 @@ export type Outcome =
   /** There was nothing to change. */
   | { kind: 'nothing' };
 
-export type Notice = 'gone' | 'reloaded' | null;
+export type Notice = { kind: 'gone' | 'reloaded' | 'unreadable' } | { kind: 'failed'; message: string } | null;
 
 export type Session = ReturnType<typeof createSession>;
 
@@ -42,9 +42,12 @@ export function createSession(api: Api, firstUnits: UnitSystem) {
           return { kind: 'taken' };
         case 'refused':
           return { kind: 'refused', problems: answer.problems };
+        case 'failed':
+          notice.value = answer;
+          return { kind: 'not_saved' };
         case 'old':
         case 'gone':
-          notice.value = 'gone';
+          notice.value = { kind: 'gone' };
           return { kind: 'not_saved' };
       }
     });
@@ -54,6 +57,7 @@ export function createSession(api: Api, firstUnits: UnitSystem) {
     const outcome = take(await api.page(units.value), said);
     if (outcome.kind === 'refused') {
       unreadable.value = outcome.problems;
+      notice.value = { kind: 'unreadable' };
     }
     return outcome;
   }
@@ -67,7 +71,7 @@ export function createSession(api: Api, firstUnits: UnitSystem) {
     if (answer.kind !== 'old') {
       return take(answer);
     }
-    await fetchPage('reloaded');
+    await fetchPage({ kind: 'reloaded' });
     return { kind: 'not_saved' };
   }
 
