@@ -97,22 +97,30 @@ final class SyntaxFault {
         Map<String, String> words = new LinkedHashMap<>();
         words.put(
                 "mapping values are not allowed",
-                "a colon stands where no key can begin: is the line indented too far, "
-                        + "or does the text before it need quotes?");
+                "a colon stands where no key can begin: is the line indented too far, or does the text before it need quotes?");
         words.put("could not find expected ':'", "this line has no colon behind its key");
         words.put("unexpected end of stream", "a quotation mark is opened here and never closed");
         words.put("found unexpected document separator", "a quotation mark is opened and never closed before ---");
         words.put("expected ',' or ']'", "a list is opened here with [ and not closed, or a comma is missing in it");
         words.put("expected ',' or '}'", "braces are opened here with { and not closed, or a comma is missing in them");
+        words.put(
+                "node content, but found '<stream end>'",
+                "the file ends where a value is due; is a [ or a { not closed?");
+        words.put("expected the node content", "a value is due here, and this sign cannot begin one");
+        words.put(
+                "expected '<document start>'",
+                "this line stands further left than the first key of the file, or behind the file's end");
         words.put("sequence entries are not allowed", "a list entry with - cannot begin here");
         words.put("cannot start any token", "a text cannot begin with this sign; put the text in quotes");
         words.put(
                 "unknown escape character",
                 "a backslash stands before a sign it cannot stand before; use 'single quotes'");
-        words.put("did not find expected alphabetic", "a name is missing behind & or *");
+        words.put("expected chomping", "behind | or > only - or + can stand; the text begins in the next line");
+        words.put("unexpected character found", "a name is missing behind & or *");
+        words.put(
+                "but found '<scalar>'",
+                "a text stands where none can: is something left behind closing quotes, or is a colon missing?");
         words.put("expected <block end>", "this line is indented differently from the lines it belongs to");
-        words.put("but found '<scalar>'", "a text stands where a key is due");
-        words.put("could not determine a constructor", "a tag with ! is not used here");
         words.put("found undefined tag handle", "a tag with ! is not used here");
         return words;
     }

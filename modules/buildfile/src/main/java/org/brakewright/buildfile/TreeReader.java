@@ -1,5 +1,6 @@
 package org.brakewright.buildfile;
 
+import java.io.Serial;
 import java.util.ArrayList;
 import java.util.Iterator;
 import java.util.List;
@@ -20,10 +21,13 @@ import org.snakeyaml.engine.v2.events.ScalarEvent;
  * Reads YAML into an outline with places, and constructs nothing.
  *
  * <p>It listens to the parser's events instead of composing nodes, because composing follows aliases and recurses as
- * deep as the file says. Here an alias is one fault and a section nested too deeply is stepped over.
+ * deep as the file says. Here an alias is one fault, and reading ends where the file is too deep or too full.
  */
 final class TreeReader {
     static final int DEEPEST = 20;
+
+    /** Far more than a build can hold; the parser's time grows with the square of some hostile files. */
+    static final int MOST_NODES = 20_000;
 
     private static final LoadSettings SETTINGS = LoadSettings.builder()
             .setLabel("build file")
@@ -34,6 +38,7 @@ final class TreeReader {
     private final Offsets offsets;
     private final Faults faults = new Faults();
     private final Iterator<Event> events;
+    private int nodes;
 
     private TreeReader(String text) {
         offsets = new Offsets(text);
@@ -42,10 +47,12 @@ final class TreeReader {
 
     /** The outline of the text, which has no byte order mark. */
     static Tree read(String text) {
+        TreeReader reader = new TreeReader(text);
         try {
-            TreeReader reader = new TreeReader(text);
             Node root = reader.document();
             return new Tree(root, reader.faults.sorted());
+        } catch (Stopped e) {
+            return new Tree(null, reader.faults.sorted());
         } catch (RuntimeException e) {
             // the parser throws more than its own kind at hostile texts, such as \U with a number that is no letter
             return new Tree(null, SyntaxFault.of(e, text));
@@ -70,9 +77,15 @@ final class TreeReader {
 
     private Node node(NodeEvent event, int depth) {
         refuseExtras(event);
+        nodes++;
+        if (nodes > MOST_NODES) {
+            throw stop(event, "the file holds too much", "at most " + MOST_NODES + " keys and values");
+        }
+        if (depth > DEEPEST) {
+            throw stop(event, "the file is nested too deeply", "at most " + DEEPEST + " levels");
+        }
         return switch (event) {
             case ScalarEvent scalar -> text(scalar);
-            case CollectionStartEvent start when depth > DEEPEST -> tooDeep(start);
             case MappingStartEvent start -> section(start, depth);
             case CollectionStartEvent start -> items(start, depth);
             default -> new Node.Unread(span(event));
@@ -118,24 +131,6 @@ final class TreeReader {
         return new Node.Section(span(start, event), start.isFlow(), List.copyOf(entries));
     }
 
-    private Node tooDeep(CollectionStartEvent start) {
-        skip(start);
-        refuse(start, "the file is nested too deeply", "at most " + DEEPEST + " levels");
-        return new Node.Unread(span(start));
-    }
-
-    /** Steps over everything that belongs to an event which begins something. */
-    private void skip(NodeEvent begun) {
-        int open = begun instanceof CollectionStartEvent ? 1 : 0;
-        while (open > 0) {
-            switch (events.next().getEventId()) {
-                case MappingStart, SequenceStart -> open++;
-                case MappingEnd, SequenceEnd -> open--;
-                default -> {}
-            }
-        }
-    }
-
     private void refuseExtras(NodeEvent event) {
         if (event instanceof AliasEvent alias) {
             refuse(event, "`*" + alias.getAlias() + "` repeats another place of the file", "write the value again");
@@ -157,6 +152,11 @@ final class TreeReader {
                 name -> refuse(event, "the tag `" + Faults.shown(name) + "` is not used here", "write it without !"));
     }
 
+    private Stopped stop(Event at, String message, String allowed) {
+        refuse(at, message, allowed);
+        return new Stopped();
+    }
+
     private void refuse(Event at, String message, String allowed) {
         faults.add(span(at), new Problem("", "", message, allowed));
     }
@@ -167,5 +167,15 @@ final class TreeReader {
 
     private Span span(Event first, Event last) {
         return offsets.span(first.getStartMark(), last.getEndMark());
+    }
+
+    /** Ends the reading of a file that goes beyond all measure; never leaves this class. */
+    private static final class Stopped extends RuntimeException {
+        @Serial
+        private static final long serialVersionUID = 1;
+
+        Stopped() {
+            super("the reading was ended", null, false, false);
+        }
     }
 }

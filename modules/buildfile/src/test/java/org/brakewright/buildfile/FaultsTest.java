@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
@@ -146,5 +147,63 @@ class FaultsTest {
         assertThat(first.line() + ":" + first.column()).as(first.toString()).isEqualTo(fault.place());
         assertThat(first.problem().path()).isEqualTo(fault.path());
         assertThat(first.problem().message() + " " + first.problem().allowed()).contains(fault.said());
+    }
+
+    /** One fault must not hide another, nor bring up faults that are none. */
+    @Test
+    void allFaultsAreToldAtOnceAndInOrder() {
+        String text = Texts.larkspur()
+                .replace("wheelbase", "wheel_base")
+                .replace("2310 ± 5 mm", "2310 ± 5")
+                .replace("grip: 1.0", "grip: fast")
+                .replace("kind: disc", "kind: disk")
+                .replace("caliper: sliding", "caliper: slidng")
+                .replace("offset: 0 mm", "ofset: 1 m");
+        assertThat(Texts.problems(text).stream()
+                        .map(one -> one.line() + " " + one.problem().path()))
+                .containsExactly(
+                        "4 car.wheel_base",
+                        "4 car.wheelbase",
+                        "7 car.grip",
+                        "14 front.kind",
+                        "15 front.caliper",
+                        "25 apply.balance_bar.ofset",
+                        "25 apply.balance_bar.offset");
+    }
+
+    @Test
+    void loadCasesHaveDifferentNames() {
+        String text = Texts.larkspur()
+                .replace("front:\n", "    - {name: driver only, front_axle: 1 kN, rear_axle: 400 kg}\nfront:\n");
+        assertThat(Texts.problems(text)).hasSize(2).first().satisfies(problem -> {
+            assertThat(problem.line()).isEqualTo(13);
+            assertThat(problem.column()).isEqualTo(14);
+            assertThat(problem.problem().path()).isEqualTo("car.load_cases[1].name");
+            assertThat(problem.problem().message()).contains("`driver only` is the name of an entry above");
+        });
+    }
+
+    @Test
+    void limitsAreShownInTheUnitThatWasTyped() {
+        // 1 m and 6 m are 39.37 in and 236.2 in, one inch being 25.4 mm exactly
+        String text = Texts.larkspur().replace("2310 ± 5 mm (measured)", "9 in");
+        assertThat(Texts.problems(text).getFirst().problem().allowed()).isEqualTo("39.37 in to 236.2 in");
+    }
+
+    @Test
+    void aToleranceMayReachBeyondTheLimits() {
+        String text = Texts.larkspur().replace("offset: 0 mm", "offset: 99 ± 5 mm");
+        assertThat(Texts.problems(text)).isEmpty();
+    }
+
+    @Test
+    void alienKeysOfAnotherKindAreNamed() {
+        String text = Texts.larkspur().replace("effective_radius: 92 mm", "drum_radius: 92 mm");
+        assertThat(Texts.problems(text))
+                .singleElement()
+                .satisfies(
+                        problem -> assertThat(problem.problem().message())
+                                .isEqualTo(
+                                        "unknown key `drum_radius`; it belongs in `front` with kind: drum or `rear` with kind: drum"));
     }
 }
