@@ -13,6 +13,7 @@ public final class Mfdd {
 
     private static final double FROM = 0.8;
     private static final double TO = 0.1;
+    private static final int NONE = -1;
 
     private Mfdd() {}
 
@@ -39,8 +40,7 @@ public final class Mfdd {
      * m/s2 of a recorded or computed stop.
      *
      * <p>Between two samples the square of the speed is taken as straight over distance, which is exact for a steady
-     * deceleration. The last crossing of each speed counts as measured from the start, the first sample being the initial
-     * speed.
+     * deceleration. A noisy trace may cross a speed several times: the last crossing on the way down to a tenth counts.
      *
      * @param speed m/s, first the initial speed
      * @param distance m, not falling, as many as speeds
@@ -50,24 +50,39 @@ public final class Mfdd {
         Require.that(speed.length == distance.length, "distance", distance.length, "must have as many values as speed");
         Require.that(speed.length >= 2, "speed", speed.length, "must have two samples or more");
         Require.positive("speed", speed[0]);
-        OptionalDouble from = distanceAt(FROM * speed[0], speed, distance);
-        OptionalDouble to = distanceAt(TO * speed[0], speed, distance);
-        if (from.isEmpty() || to.isEmpty()) {
+        int last = firstAtOrBelow(TO * speed[0], speed);
+        if (last == NONE) {
             return OptionalDouble.empty();
         }
-        return OptionalDouble.of(fromSi(FROM * speed[0], TO * speed[0], from.getAsDouble(), to.getAsDouble()));
+        int developed = firstOfLastRun(FROM * speed[0], speed, last);
+        double from = distanceAt(FROM * speed[0], speed, distance, developed);
+        double to = distanceAt(TO * speed[0], speed, distance, last);
+        return OptionalDouble.of(fromSi(FROM * speed[0], TO * speed[0], from, to));
     }
 
-    private static OptionalDouble distanceAt(double target, double[] speed, double[] distance) {
+    private static int firstAtOrBelow(double target, double[] speed) {
         for (int i = 1; i < speed.length; i++) {
             if (speed[i] <= target) {
-                double before = speed[i - 1] * speed[i - 1];
-                double after = speed[i] * speed[i];
-                double share = (before - target * target) / (before - after);
-                return OptionalDouble.of(distance[i - 1] + share * (distance[i] - distance[i - 1]));
+                return i;
             }
         }
-        return OptionalDouble.empty();
+        return NONE;
+    }
+
+    /** Start of the run of samples at or below the target that leads up to the given sample. */
+    private static int firstOfLastRun(double target, double[] speed, int end) {
+        int first = end;
+        while (speed[first - 1] <= target) {
+            first--;
+        }
+        return first;
+    }
+
+    private static double distanceAt(double target, double[] speed, double[] distance, int reached) {
+        double before = speed[reached - 1] * speed[reached - 1];
+        double after = speed[reached] * speed[reached];
+        double share = (before - target * target) / (before - after);
+        return distance[reached - 1] + share * (distance[reached] - distance[reached - 1]);
     }
 
     private static void requireOrder(double fromSpeed, double toSpeed, double fromDistance, double toDistance) {
