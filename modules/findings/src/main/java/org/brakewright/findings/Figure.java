@@ -1,5 +1,6 @@
 package org.brakewright.findings;
 
+import org.brakewright.kernel.dynamics.Gravity;
 import org.brakewright.quantity.Dimension;
 
 /**
@@ -9,11 +10,10 @@ import org.brakewright.quantity.Dimension;
  * @param dimension kind of quantity
  */
 public record Figure(double value, Dimension dimension) {
-    private static final double STANDARD_GRAVITY = 9.80665;
 
     /** A deceleration in g. */
     public static Figure g(double decelerationG) {
-        return new Figure(decelerationG * STANDARD_GRAVITY, Dimension.ACCELERATION);
+        return new Figure(decelerationG * Gravity.STANDARD, Dimension.ACCELERATION);
     }
 
     /** A force in N. */

@@ -11,6 +11,7 @@ import org.jspecify.annotations.Nullable;
  * @param key name of the rule, also of its page in docs/findings
  * @param subject what it is about when a rule judges several things: a load case, a circuit, a check; may be empty
  * @param state how it stands
+ * @param variant which of several sentences of the state fits; empty for the usual one
  * @param found the number that was judged; null when there is none
  * @param limit what it was held against; null when there is none
  * @param figures further typed values for the sentence, by name
@@ -21,6 +22,7 @@ public record Finding(
         String key,
         String subject,
         State state,
+        String variant,
         @Nullable Figure found,
         @Nullable Limit limit,
         Map<String, Figure> figures,
@@ -29,7 +31,7 @@ public record Finding(
 
     /** The same finding with a cure. */
     public Finding withCure(Cure found) {
-        return new Finding(key, subject, state, this.found, limit, figures, inputs, found);
+        return new Finding(key, subject, state, variant, this.found, limit, figures, inputs, found);
     }
 
     /** Whether another finding is the same judgement, whatever its state. */

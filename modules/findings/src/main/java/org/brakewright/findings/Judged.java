@@ -12,6 +12,7 @@ public final class Judged {
     private final String key;
     private final State state;
     private String subject = "";
+    private String variant = "";
     private @Nullable Figure found;
     private @Nullable Limit limit;
     private final Map<String, Figure> figures = new LinkedHashMap<>();
@@ -30,6 +31,12 @@ public final class Judged {
     /** What it is about. */
     public Judged about(String what) {
         this.subject = what;
+        return this;
+    }
+
+    /** Which of several sentences of the state fits. */
+    public Judged saying(String which) {
+        this.variant = which;
         return this;
     }
 
@@ -59,6 +66,6 @@ public final class Judged {
 
     /** The finding. */
     public Finding finding() {
-        return new Finding(key, subject, state, found, limit, Map.copyOf(figures), List.copyOf(inputs), null);
+        return new Finding(key, subject, state, variant, found, limit, Map.copyOf(figures), List.copyOf(inputs), null);
     }
 }

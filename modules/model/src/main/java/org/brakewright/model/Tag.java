@@ -14,6 +14,8 @@ public enum Tag {
     COMMON_PRACTICE("common practice, no source"),
     /** An engineer's estimate: never a pass mark. */
     ESTIMATE("estimate, no source"),
+    /** From the part sheet, as the builder wrote it down. */
+    PART_SHEET("from the part sheet"),
     /** The builder's own wish. */
     BUILDERS_CHOICE("the builder's own aim");
 

@@ -3,6 +3,7 @@ package org.brakewright.analysis.resolve;
 import static org.brakewright.analysis.resolve.Default.estimate;
 import static org.brakewright.analysis.resolve.Default.practice;
 
+import org.brakewright.kernel.dynamics.Gravity;
 import org.brakewright.model.Tag;
 import org.brakewright.model.brake.CaliperType;
 import org.brakewright.model.brake.ShoeArrangement;
@@ -11,8 +12,6 @@ import org.jspecify.annotations.Nullable;
 
 /** Everything that is assumed when the builder does not say, SI, each with range and basis. */
 final class Defaults {
-    private static final double STANDARD_G = 9.80665;
-
     static final Default GRIP = estimate(0.9, 0.8, 1.0, "road tyres on dry asphalt");
     static final Default TOP_SPEED = estimate(45.0, 30.0, 60.0, "a road car");
 
@@ -75,7 +74,7 @@ final class Defaults {
     static final Default FREE_AIR = estimate(0.001, 0.0, 0.005, "a well bled system");
 
     static final Default HARD_STOP =
-            estimate(0.9 * STANDARD_G, 0.8 * STANDARD_G, 1.0 * STANDARD_G, "a hard stop on dry road");
+            estimate(0.9 * Gravity.STANDARD, 0.8 * Gravity.STANDARD, 1.0 * Gravity.STANDARD, "a hard stop on dry road");
     static final Default MOST_EFFORT =
             practice(445.0, 310.0, 500.0, "70 lbf is comfortable, 100 lbf is relaxed for a hard stop");
     static final Default MOST_TRAVEL =

@@ -1,6 +1,8 @@
 package org.brakewright.findings.cure;
 
+import java.util.List;
 import org.brakewright.analysis.ledger.Headline;
+import org.brakewright.findings.Finding;
 import org.brakewright.findings.State;
 
 /**
@@ -8,7 +10,7 @@ import org.brakewright.findings.State;
  *
  * @param change what to do
  * @param becomes state of the finding after it
- * @param costs true when another finding gets worse by it, though none becomes a stop
+ * @param worse judgements that get worse by it, as they stand after it; none becomes a stop
  * @param after headline of the car after it
  */
-public record Cure(Change change, State becomes, boolean costs, Headline after) {}
+public record Cure(Change change, State becomes, List<Finding> worse, Headline after) {}

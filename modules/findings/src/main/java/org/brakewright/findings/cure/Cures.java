@@ -69,7 +69,7 @@ public final class Cures {
             Cure cure = new Cure(changes.get(i), becomes, trial.worse(), trial.headline());
             if (becomes == State.CAUTION) {
                 partial = partial == null ? cure : partial;
-            } else if (trial.worse()) {
+            } else if (!trial.worse().isEmpty()) {
                 costly = costly == null ? cure : costly;
             } else {
                 return Optional.of(cure);

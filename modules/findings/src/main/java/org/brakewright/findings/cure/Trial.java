@@ -1,5 +1,6 @@
 package org.brakewright.findings.cure;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.brakewright.analysis.ledger.Headline;
 import org.brakewright.findings.Finding;
@@ -11,25 +12,26 @@ import org.jspecify.annotations.Nullable;
  *
  * @param after findings after it
  * @param newStop whether something became a stop that was none
- * @param worse whether anything got worse
+ * @param worse judgements that got worse, as they stand now
  * @param headline after it
  */
-record Trial(List<Finding> after, boolean newStop, boolean worse, Headline headline) {
+record Trial(List<Finding> after, boolean newStop, List<Finding> worse, Headline headline) {
     /** A change that contradicts what the builder gave. */
-    static final Trial IMPOSSIBLE = new Trial(List.of(), true, true, new Headline(null, null, null, null, 0));
+    static final Trial IMPOSSIBLE = new Trial(List.of(), true, List.of(), new Headline(null, null, null, null, 0));
 
     static Trial compare(List<Finding> before, List<Finding> after, Headline headline) {
         boolean newStop = false;
-        boolean worse = false;
+        List<Finding> worse = new ArrayList<>();
         for (Finding now : after) {
             State then = stateOf(now, before);
             if (then == null || now.state().compareTo(then) < 0) {
-                boolean bad = now.state() == State.STOP || now.state() == State.CAUTION;
-                worse |= bad;
                 newStop |= now.state() == State.STOP;
+                if (now.state() == State.STOP || now.state() == State.CAUTION) {
+                    worse.add(now);
+                }
             }
         }
-        return new Trial(after, newStop, worse, headline);
+        return new Trial(after, newStop, List.copyOf(worse), headline);
     }
 
     /** State of a judgement after the change; null when the change made it disappear. */

@@ -33,9 +33,7 @@ public final class AllWheelsLock implements Rule {
                 .against(Figure.force(panic), "Formula SAE 2019 T.5.1, able to lock all four wheels", Tag.SECONDARY)
                 .with("grip", Figure.ratio(facts.analysis().grip()))
                 .inputs("pedal.ratio", "car.grip");
-        return List.of(
-                most < Double.POSITIVE_INFINITY
-                        ? judged.found(Figure.force(most)).finding()
-                        : judged.finding());
+        boolean locks = most < Double.POSITIVE_INFINITY;
+        return List.of((locks ? judged.found(Figure.force(most)) : judged.saying("none")).finding());
     }
 }

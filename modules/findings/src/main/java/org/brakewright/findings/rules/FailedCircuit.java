@@ -11,6 +11,7 @@ import org.brakewright.findings.Judged;
 import org.brakewright.findings.Limit;
 import org.brakewright.findings.Rule;
 import org.brakewright.findings.State;
+import org.brakewright.kernel.dynamics.Gravity;
 import org.brakewright.model.Tag;
 import org.brakewright.model.intent.RuleSet;
 import org.brakewright.quantity.Dimension;
@@ -21,8 +22,8 @@ public final class FailedCircuit implements Rule {
             limit(2.44, "UN R13-H Annex 3, secondary braking at no more than 500 N", Tag.FROM_MEMORY);
     private static final Limit FMVSS = limit(2.44, "FMVSS 135 S7.10 and S7.11, at no more than 500 N", Tag.FROM_MEMORY);
     private static final Limit STATE = limit(2.55, "NSW brake assessment manual 2013, p. 38", Tag.VERIFIED);
-    private static final Limit STATE_BOOSTER =
-            limit(0.5 * 9.80665, "NSW brake assessment manual 2013, p. 25, half the weight at 500 N", Tag.VERIFIED);
+    private static final Limit STATE_BOOSTER = limit(
+            0.5 * Gravity.STANDARD, "NSW brake assessment manual 2013, p. 25, half the weight at 500 N", Tag.VERIFIED);
     private static final Limit NONE = limit(2.44, "estimate after the published rules", Tag.ESTIMATE);
 
     @Override
@@ -46,8 +47,7 @@ public final class FailedCircuit implements Rule {
                 .with("push", Figure.force(failure.pedalForceN()))
                 .with("travel", Figure.length(failure.pedalTravelM()))
                 .with("fall", Figure.length(failure.pedalFallM()))
-                .with("reaches_stop", Figure.ratio(failure.reachesStop() ? 1 : 0))
-                .with("binds", Figure.ratio(failure.bar() == Failure.BarEnd.BINDS_AT_TILT_LIMIT ? 1 : 0))
+                .saying(variant(failure))
                 .inputs("pedal.ratio", "pedal.travel_to_stop", "apply.balance_bar.tilt_limit")
                 .finding();
     }
@@ -60,6 +60,16 @@ public final class FailedCircuit implements Rule {
             return State.CAUTION;
         }
         return Standing.whenMet(limit.tag());
+    }
+
+    private static String variant(Failure failure) {
+        if (failure.reachesStop()) {
+            return "at_stop";
+        }
+        if (failure.what() == Failure.What.BOOSTER) {
+            return "booster";
+        }
+        return failure.bar() == Failure.BarEnd.BINDS_AT_TILT_LIMIT ? "binds" : "";
     }
 
     private static Limit strictest(Facts facts, Failure failure) {

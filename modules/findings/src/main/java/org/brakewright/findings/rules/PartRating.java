@@ -2,6 +2,7 @@ package org.brakewright.findings.rules;
 
 import java.util.List;
 import org.brakewright.analysis.chain.PanicPush;
+import org.brakewright.analysis.vehicle.HardStop;
 import org.brakewright.findings.Facts;
 import org.brakewright.findings.Figure;
 import org.brakewright.findings.Finding;
@@ -11,10 +12,11 @@ import org.brakewright.findings.State;
 import org.brakewright.model.Tag;
 import org.jspecify.annotations.Nullable;
 
-/** Pressure of a panic push against the least rating of the parts in each circuit. */
+/**
+ * Pressure against the least rating of the parts in each circuit: a stop when the hard stop alone is beyond it, a caution
+ * when a panic push is.
+ */
 public final class PartRating implements Rule {
-    private static final double CLOSE = 0.9;
-
     @Override
     public String key() {
         return "part_rating";
@@ -23,30 +25,34 @@ public final class PartRating implements Rule {
     @Override
     public List<Finding> judge(Facts facts) {
         PanicPush panic = facts.analysis().panicPush();
+        HardStop stop = facts.analysis().hardStop();
+        double frontWorking = stop == null ? 0 : stop.point().frontPressurePa();
+        double rearWorking = stop == null ? 0 : stop.point().rearPressurePa();
         return List.of(
-                side("front", panic.pedalForceN(), panic.frontPressurePa(), panic.frontRatingPa()),
-                side("rear", panic.pedalForceN(), panic.rearPressurePa(), panic.rearRatingPa()));
+                side("front", panic.pedalForceN(), frontWorking, panic.frontPressurePa(), panic.frontRatingPa()),
+                side("rear", panic.pedalForceN(), rearWorking, panic.rearPressurePa(), panic.rearRatingPa()));
     }
 
-    private Finding side(String end, double push, double pressure, @Nullable Double rating) {
-        Judged judged = Judged.as(state(pressure, rating), this)
+    private Finding side(String end, double push, double working, double pressure, @Nullable Double rating) {
+        Judged judged = Judged.as(state(working, pressure, rating), this)
                 .about(end)
                 .found(Figure.pressure(pressure))
                 .with("push", Figure.force(push))
+                .with("working", Figure.pressure(working))
                 .inputs(end + ".rated_pressure", "apply." + end + "_master.rated_pressure", "apply.rated_pressure");
         if (rating != null) {
-            judged.against(Figure.pressure(rating), "rating on the part sheet", Tag.BUILDERS_CHOICE);
+            judged.against(Figure.pressure(rating), "least rating of the parts in this circuit", Tag.PART_SHEET);
         }
         return judged.finding();
     }
 
-    private static State state(double pressure, @Nullable Double rating) {
+    private static State state(double working, double pressure, @Nullable Double rating) {
         if (rating == null) {
             return State.CANNOT_TELL;
         }
-        if (pressure > rating) {
+        if (working > rating) {
             return State.STOP;
         }
-        return pressure > CLOSE * rating ? State.CAUTION : State.FINE;
+        return pressure > rating ? State.CAUTION : State.FINE;
     }
 }

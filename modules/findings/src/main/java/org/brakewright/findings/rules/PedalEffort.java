@@ -27,7 +27,7 @@ public final class PedalEffort implements Rule {
         double panic = facts.aims().panicPush();
         if (stop == null) {
             return List.of(Judged.as(State.STOP, this)
-                    .about("no push")
+                    .saying("none")
                     .against(Figure.force(panic), "what a leg gives at all", Tag.COMMON_PRACTICE)
                     .with("hard_stop", Figure.g(facts.aims().hardStopG()))
                     .inputs(INPUTS)

@@ -38,8 +38,12 @@ public final class RearLocksFirst implements Rule {
                 .about(loadCase.name())
                 .with("grip", Figure.ratio(grip))
                 .inputs("apply.balance_bar.offset", "front.pad_friction", "rear.pad_friction");
-        if (critical < Double.POSITIVE_INFINITY) {
+        if (critical <= 0) {
+            judged.saying("always");
+        } else if (critical < Double.POSITIVE_INFINITY) {
             judged.found(Figure.g(critical));
+        } else {
+            judged.saying("never");
         }
         return judged.against(
                         Figure.g(critical < grip ? grip : beyond),

@@ -10,6 +10,7 @@ import org.brakewright.findings.Finding;
 import org.brakewright.findings.Judged;
 import org.brakewright.findings.Rule;
 import org.brakewright.findings.State;
+import org.brakewright.kernel.dynamics.Gravity;
 import org.brakewright.model.Tag;
 import org.brakewright.model.intent.RuleSet;
 
@@ -17,8 +18,6 @@ import org.brakewright.model.intent.RuleSet;
  * The stop that each chosen rule set asks for: enough deceleration, without locking a wheel, at no more than its force.
  */
 public final class ServiceStop implements Rule {
-    private static final double STANDARD_GRAVITY = 9.80665;
-
     private static final Demand UN =
             new Demand(RuleSet.UN_R13H, 6.43, 500, "UN R13-H Annex 3, service brake, 100 km/h", Tag.FROM_MEMORY);
     private static final Demand FMVSS = new Demand(
@@ -55,13 +54,15 @@ public final class ServiceStop implements Rule {
     }
 
     private Finding judge(Facts facts, Demand demand) {
-        double needed = demand.deceleration() / STANDARD_GRAVITY;
+        double needed = demand.deceleration() / Gravity.STANDARD;
         double effort = facts.analysis().effortAt(needed);
         double atGrip = leastLock(facts);
         State state = effort > demand.force() || atGrip < needed ? State.STOP : Standing.whenMet(demand.tag());
         Judged judged = Judged.as(state, this).about(demand.ruleSet().words());
         if (effort < Double.POSITIVE_INFINITY) {
             judged.found(Figure.force(effort));
+        } else {
+            judged.saying("none");
         }
         return judged.against(Figure.force(demand.force()), demand.whose(), demand.tag())
                 .with("deceleration", Figure.g(needed))

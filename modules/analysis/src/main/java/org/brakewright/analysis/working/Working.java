@@ -1,0 +1,11 @@
+package org.brakewright.analysis.working;
+
+import java.util.List;
+
+/**
+ * One result, opened.
+ *
+ * @param key of the result: effort, travel, balance, margin
+ * @param steps in the order of computing
+ */
+public record Working(String key, List<Step> steps) {}

@@ -1,0 +1,134 @@
+package org.brakewright.app.page;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import org.brakewright.analysis.LoadCaseResult;
+import org.brakewright.analysis.balance.Lock;
+import org.brakewright.analysis.failure.Failure;
+import org.brakewright.analysis.hydraulics.Cause;
+import org.brakewright.analysis.pedal.TravelShare;
+import org.brakewright.analysis.vehicle.HardStop;
+import org.brakewright.analysis.vehicle.OperatingPoint;
+import org.brakewright.app.words.Show;
+import org.brakewright.findings.Assessment;
+import org.brakewright.kernel.dynamics.Gravity;
+import org.brakewright.quantity.Dimension;
+import org.jspecify.annotations.Nullable;
+
+/** Tables in the units shown. */
+public final class Tables {
+    private final Show show;
+    private final Assessment assessment;
+
+    /** Tables of an assessment. */
+    public Tables(Show show, Assessment assessment) {
+        this.show = show;
+        this.assessment = assessment;
+    }
+
+    /** The car at each deceleration. */
+    public PageView.Table points(LoadCaseResult result) {
+        return new PageView.Table(
+                "At each deceleration, " + result.name(),
+                List.of("deceleration", "effort", "travel", "front", "rear", "front grip", "rear grip", "efficiency"),
+                result.atDeceleration().stream().map(this::row).toList());
+    }
+
+    private List<String> row(OperatingPoint point) {
+        return List.of(
+                g(point.decelerationG()),
+                show.value(point.pedalForceN(), Dimension.FORCE),
+                show.value(point.pedalTravelM(), Dimension.LENGTH) + (point.withinTravel() ? "" : " (not there)"),
+                show.value(point.frontPressurePa(), Dimension.PRESSURE),
+                show.value(point.rearPressurePa(), Dimension.PRESSURE),
+                show.number(point.frontAdhesion()),
+                orDash(point.rearAdhesion()),
+                point.efficiency() == null ? "-" : show.percent(point.efficiency()));
+    }
+
+    private String orDash(@Nullable Double value) {
+        return value == null ? "-" : show.number(value);
+    }
+
+    /** Which axle locks first at each grip. */
+    public PageView.Table locks(LoadCaseResult result) {
+        return new PageView.Table(
+                "What locks first, " + result.name(),
+                List.of("grip", "first", "at", "grip used"),
+                result.lock().stream().map(this::row).toList());
+    }
+
+    private List<String> row(Lock lock) {
+        return List.of(
+                show.number(lock.grip()),
+                lock.axle().name().toLowerCase(Locale.ROOT),
+                g(lock.decelerationG()),
+                show.percent(lock.efficiency()));
+    }
+
+    /** Each failure at the same push. */
+    public PageView.Table failures() {
+        List<List<String>> rows = new ArrayList<>();
+        for (Failure failure : assessment.analysis().failures()) {
+            rows.add(List.of(
+                    failure.what().name().toLowerCase(Locale.ROOT).replace('_', ' '),
+                    g(failure.decelerationG()) + " (" + failure.loadCase() + ")",
+                    show.value(failure.livePressurePa(), Dimension.PRESSURE),
+                    show.value(failure.pedalTravelM(), Dimension.LENGTH),
+                    show.value(failure.pedalFallM(), Dimension.LENGTH),
+                    limitedBy(failure)));
+        }
+        double push = assessment.analysis().failures().getFirst().pedalForceN();
+        return new PageView.Table(
+                "With something failed, at " + show.value(push, Dimension.FORCE),
+                List.of("failed", "least deceleration", "pressure left", "pedal travel", "pedal falls", "limited by"),
+                List.copyOf(rows));
+    }
+
+    private static String limitedBy(Failure failure) {
+        if (failure.reachesStop()) {
+            return "pedal or master at its stop";
+        }
+        return failure.gripLimited() ? "tyre grip" : "brake force";
+    }
+
+    /** Where the pedal's travel goes at the hard stop. */
+    public List<PageView.BudgetRow> travelBudget() {
+        HardStop stop = assessment.analysis().hardStop();
+        if (stop == null) {
+            return List.of();
+        }
+        return stop.travelBudget().stream()
+                .filter(share -> share.padTravelM() > 0)
+                .map(share -> budgetRow(share, stop.point().pedalTravelM()))
+                .toList();
+    }
+
+    private PageView.BudgetRow budgetRow(TravelShare share, double whole) {
+        String where = share.where().name().toLowerCase(Locale.ROOT);
+        String label =
+                share.where() == TravelShare.Where.PEDAL ? words(share.cause()) : where + ", " + words(share.cause());
+        return new PageView.BudgetRow(
+                label, where, show.value(share.padTravelM(), Dimension.LENGTH), share.padTravelM() / whole);
+    }
+
+    private static String words(Cause cause) {
+        return switch (cause) {
+            case FREE_PLAY -> "free play";
+            case LOST_STROKE -> "masters' lost stroke";
+            case CLEARANCE -> "running clearance";
+            case BRAKE_GIVE -> "caliper or shoes give";
+            case PADS -> "pads give";
+            case HOSES -> "hoses swell";
+            case TUBES -> "tubes swell";
+            case LIQUID -> "fluid is squeezed";
+            case AIR -> "air is squeezed";
+            case MOUNT -> "pedal mount gives";
+        };
+    }
+
+    private String g(double decelerationG) {
+        return show.value(decelerationG * Gravity.STANDARD, Dimension.ACCELERATION);
+    }
+}

@@ -1,0 +1,52 @@
+package org.brakewright.app.page;
+
+import java.util.List;
+import java.util.stream.Collectors;
+import org.brakewright.analysis.working.Step;
+import org.brakewright.analysis.working.Working;
+import org.brakewright.analysis.working.Workings;
+import org.brakewright.app.words.LawWords;
+import org.brakewright.app.words.Show;
+import org.brakewright.findings.Assessment;
+
+/** Workings as the page shows them. */
+final class WorkingViews {
+    private final Show show;
+
+    WorkingViews(Show show) {
+        this.show = show;
+    }
+
+    List<PageView.Working> of(Assessment assessment) {
+        return Workings.of(assessment.resolved(), assessment.analysis()).stream()
+                .map(this::view)
+                .toList();
+    }
+
+    private PageView.Working view(Working working) {
+        String title = switch (working.key()) {
+            case "effort" -> "Pedal effort";
+            case "travel" -> "Pedal travel";
+            case "balance" -> "Front share";
+            default -> "Rear locks first";
+        };
+        Step last = working.steps().getLast();
+        return new PageView.Working(
+                working.key(),
+                title,
+                show.value(last.result(), last.dimension()),
+                working.steps().stream().map(this::step).toList());
+    }
+
+    private PageView.WorkingStep step(Step step) {
+        String place = step.place().isEmpty() ? "" : ", " + step.place();
+        return new PageView.WorkingStep(
+                LawWords.name(step.law()) + place,
+                LawWords.formula(step.law()),
+                step.operands().stream()
+                        .map(operand -> operand.symbol() + " = " + show.value(operand.value(), operand.dimension()))
+                        .collect(Collectors.joining(", ")),
+                show.value(step.result(), step.dimension()),
+                LawWords.source(step.law()));
+    }
+}

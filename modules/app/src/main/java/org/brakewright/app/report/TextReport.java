@@ -1,0 +1,105 @@
+package org.brakewright.app.report;
+
+import java.util.List;
+import java.util.function.BiFunction;
+import org.brakewright.analysis.LoadCaseResult;
+import org.brakewright.app.page.LedgerRows;
+import org.brakewright.app.page.PageView;
+import org.brakewright.app.page.Tables;
+import org.brakewright.app.words.CureWords;
+import org.brakewright.app.words.FindingWords;
+import org.brakewright.app.words.Show;
+import org.brakewright.app.words.Verdict;
+import org.brakewright.findings.Assessment;
+import org.brakewright.findings.Finding;
+import org.brakewright.findings.State;
+import org.brakewright.findings.cure.Cure;
+
+/** The assessment as text: verdict, findings, tables, what to measure next. */
+public final class TextReport {
+    private static final int WIDTH = 96;
+    private static final int LEDGER_ROWS = 8;
+
+    private final Show show;
+    private final FindingWords words;
+    private final CureWords cures;
+    private final BiFunction<State, String, String> colours;
+
+    /** Reports in a system of units; colours wrap the words of states. */
+    public TextReport(Show show, BiFunction<State, String, String> colours) {
+        this.show = show;
+        this.words = new FindingWords(show);
+        this.cures = new CureWords(show);
+        this.colours = colours;
+    }
+
+    /** The whole report. */
+    public String write(Assessment assessment) {
+        StringBuilder text = new StringBuilder();
+        Verdict verdict = Verdict.of(assessment, words);
+        text.append(assessment.build().name()).append("\n\n");
+        text.append(colours.apply(
+                        verdict.state(), FindingWords.word(verdict.state()).toUpperCase(java.util.Locale.ROOT)))
+                .append('\n')
+                .append(Wrap.lines(verdict.sentence(), WIDTH, ""))
+                .append("\n\n");
+        assessment.findings().forEach(finding -> text.append(finding(finding)));
+        tables(assessment).forEach(table -> text.append('\n').append(Columns.write(table)));
+        text.append('\n').append(ledger(assessment));
+        return text.toString();
+    }
+
+    private String finding(Finding finding) {
+        StringBuilder text = new StringBuilder();
+        text.append(colours.apply(finding.state(), FindingWords.word(finding.state())))
+                .append(": ")
+                .append(words.title(finding))
+                .append('\n')
+                .append(Wrap.lines(words.sentence(finding), WIDTH, "  "))
+                .append('\n');
+        if (finding.limit() != null) {
+            String whose =
+                    finding.limit().whose() + " (" + finding.limit().tag().words() + ")";
+            text.append(Wrap.lines("Limit: " + words.limit(finding) + ", " + whose + ".", WIDTH, "  "))
+                    .append('\n');
+        }
+        Cure cure = finding.cure();
+        if (cure != null) {
+            text.append(Wrap.lines("Cure: " + cures.sentence(cure), WIDTH, "  "))
+                    .append('\n');
+        } else if (finding.state() != State.FINE) {
+            text.append(Wrap.lines("Next: " + words.advice(finding), WIDTH, "  "))
+                    .append('\n');
+        }
+        return text.toString();
+    }
+
+    private List<PageView.Table> tables(Assessment assessment) {
+        Tables tables = new Tables(show, assessment);
+        List<PageView.Table> all = new java.util.ArrayList<>();
+        for (LoadCaseResult loadCase : assessment.analysis().loadCases()) {
+            all.add(tables.points(loadCase));
+            all.add(tables.locks(loadCase));
+        }
+        all.add(tables.failures());
+        return all;
+    }
+
+    private String ledger(Assessment assessment) {
+        List<PageView.LedgerRow> rows = new LedgerRows(show).of(assessment);
+        if (rows.isEmpty()) {
+            return "Nothing was assumed.\n";
+        }
+        StringBuilder text = new StringBuilder("What to measure next (" + rows.size() + " values were assumed)\n");
+        for (PageView.LedgerRow row : rows.subList(0, Math.min(LEDGER_ROWS, rows.size()))) {
+            String moves = row.moves().isEmpty() ? "moves nothing much" : String.join(", ", row.moves());
+            text.append(Wrap.lines(
+                            row.rank() + ". " + row.title() + ": " + row.value() + " assumed (" + row.range() + "); "
+                                    + moves + ".",
+                            WIDTH,
+                            "  "))
+                    .append('\n');
+        }
+        return text.toString();
+    }
+}

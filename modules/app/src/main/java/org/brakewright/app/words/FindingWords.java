@@ -1,0 +1,96 @@
+package org.brakewright.app.words;
+
+import org.brakewright.findings.Figure;
+import org.brakewright.findings.Finding;
+import org.brakewright.findings.State;
+import org.jspecify.annotations.Nullable;
+
+/** Findings in words. */
+public final class FindingWords {
+    private static final Catalogue WORDS = Catalogue.of("findings.properties");
+
+    private final Show show;
+
+    /** Findings in a system of units. */
+    public FindingWords(Show show) {
+        this.show = show;
+    }
+
+    /** The word of a state: "Stop". */
+    public static String word(State state) {
+        return WORDS.get("state." + key(state));
+    }
+
+    /** Key of a state: "cannot_tell". */
+    public static String key(State state) {
+        return state.name().toLowerCase(java.util.Locale.ROOT);
+    }
+
+    /** Short name of what was judged. */
+    public String title(Finding finding) {
+        return capital(WORDS.fill(finding.key() + ".title", name -> value(finding, name)));
+    }
+
+    /** What happens, one or two plain sentences. */
+    public String sentence(Finding finding) {
+        return WORDS.fill(sentenceKey(finding), name -> value(finding, name));
+    }
+
+    private static String sentenceKey(Finding finding) {
+        String key = finding.key() + "." + key(finding.state());
+        return finding.variant().isEmpty() ? key : key + "." + finding.variant();
+    }
+
+    /** What to do when no single change was found. */
+    public String advice(Finding finding) {
+        return WORDS.get(finding.key() + ".advice");
+    }
+
+    /** The judged number. */
+    public @Nullable String number(Finding finding) {
+        return finding.found() == null ? null : asShown(finding, finding.found());
+    }
+
+    /** The limit. */
+    public @Nullable String limit(Finding finding) {
+        return finding.limit() == null ? null : asShown(finding, finding.limit().figure());
+    }
+
+    /** A share is shown in per cent where the sentence does so. */
+    private String asShown(Finding finding, Figure figure) {
+        String sentence = WORDS.get(sentenceKey(finding));
+        return sentence.contains("{found%}") ? show.percent(figure.value()) : show.figure(figure);
+    }
+
+    private String value(Finding finding, String place) {
+        boolean percent = place.endsWith("%");
+        String name = percent ? place.substring(0, place.length() - 1) : place;
+        if (name.equals("subject")) {
+            return subject(finding.subject());
+        }
+        Figure figure = figure(finding, name);
+        return percent ? show.percent(figure.value()) : show.figure(figure);
+    }
+
+    private static Figure figure(Finding finding, String name) {
+        if (name.equals("found") && finding.found() != null) {
+            return finding.found();
+        }
+        if (name.equals("limit") && finding.limit() != null) {
+            return finding.limit().figure();
+        }
+        Figure figure = finding.figures().get(name);
+        if (figure == null) {
+            throw new IllegalArgumentException(finding.key() + " has no figure " + name);
+        }
+        return figure;
+    }
+
+    private static String subject(String subject) {
+        return WORDS.find("subject." + subject).orElse(subject);
+    }
+
+    private static String capital(String text) {
+        return text.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + text.substring(1);
+    }
+}

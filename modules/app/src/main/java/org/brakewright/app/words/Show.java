@@ -1,0 +1,91 @@
+package org.brakewright.app.words;
+
+import java.util.Locale;
+import org.brakewright.findings.Figure;
+import org.brakewright.quantity.Dimension;
+import org.brakewright.quantity.QuantityWriter;
+import org.brakewright.quantity.Unit;
+
+/** Shows SI values to people, rounded as a tape, scale or gauge would read. */
+public final class Show {
+    private final UnitSystem system;
+
+    /** Shows in a system of units. */
+    public Show(UnitSystem system) {
+        this.system = system;
+    }
+
+    /** The system shown in. */
+    public UnitSystem system() {
+        return system;
+    }
+
+    /** A typed value with its unit. */
+    public String figure(Figure figure) {
+        return value(figure.value(), figure.dimension());
+    }
+
+    /** An SI value of some kind with its unit. */
+    public String value(double si, Dimension dimension) {
+        if (dimension == Dimension.RATIO) {
+            return number(si);
+        }
+        Unit unit = unit(si, dimension);
+        double shown = unit.fromSi(si);
+        return rounded(shown, decimals(shown, unit)) + " " + unit.symbol();
+    }
+
+    /** A share in per cent. */
+    public String percent(double share) {
+        return rounded(100 * share, 0) + " %";
+    }
+
+    /** A plain number, three significant digits at most. */
+    public String number(double value) {
+        double size = Math.abs(value);
+        int decimals = size >= 100 ? 0 : size >= 10 ? 1 : size >= 0.1 || size == 0 ? 2 : 4;
+        String text = rounded(value, decimals);
+        return text.contains(".") ? text.replaceAll("0+$", "").replaceAll("\\.$", "") : text;
+    }
+
+    /** A bore: the fraction on the part when it is one, with millimetres. */
+    public String bore(double metres) {
+        String millimetres = value(metres, Dimension.LENGTH, Unit.MILLIMETRE);
+        return QuantityWriter.fraction(metres)
+                .map(fraction -> fraction + " (" + millimetres + ")")
+                .orElse(millimetres);
+    }
+
+    /** An SI value in a given unit. */
+    public String value(double si, Dimension dimension, Unit unit) {
+        double shown = unit.fromSi(si);
+        return rounded(shown, decimals(shown, unit)) + " " + unit.symbol();
+    }
+
+    private Unit unit(double si, Dimension dimension) {
+        if (dimension == Dimension.PRESSURE && si > 1e9) {
+            return Unit.GIGAPASCAL;
+        }
+        if (dimension == Dimension.LENGTH && si >= 1.5) {
+            return system == UnitSystem.US ? Unit.FOOT : Unit.METRE;
+        }
+        return system.unit(dimension);
+    }
+
+    private static int decimals(double shown, Unit unit) {
+        double size = Math.abs(shown);
+        return switch (unit) {
+            case NEWTON, POUND_FORCE, PSI, KILOGRAM, POUND, KILOMETRE_PER_HOUR, MILE_PER_HOUR -> 0;
+            case FREE_FALL, METRE, FOOT, GIGAPASCAL -> 2;
+            case INCH -> size < 0.1 ? 3 : 2;
+            case MILLIMETRE -> size < 1 ? 2 : size < 30 ? 1 : 0;
+            case BAR, DEGREE -> 1;
+            default -> size >= 100 ? 0 : size >= 10 ? 1 : size >= 1 ? 2 : 3;
+        };
+    }
+
+    private static String rounded(double value, int decimals) {
+        String text = String.format(Locale.ROOT, "%." + decimals + "f", value);
+        return text.matches("-0(\\.0*)?") ? text.substring(1) : text;
+    }
+}

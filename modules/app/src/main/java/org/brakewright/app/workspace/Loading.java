@@ -1,0 +1,78 @@
+package org.brakewright.app.workspace;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.Path;
+import java.util.List;
+import org.brakewright.buildfile.BuildFile;
+import org.brakewright.buildfile.LocatedProblem;
+import org.brakewright.buildfile.Places;
+import org.brakewright.buildfile.ReadOutcome;
+import org.brakewright.findings.Assess;
+import org.brakewright.findings.AssessOutcome;
+import org.brakewright.findings.Assessment;
+import org.brakewright.model.Problem;
+
+/** From a file to an assessment, or to everything that is wrong with it. */
+public sealed interface Loading {
+
+    /**
+     * Usable.
+     *
+     * @param assessment of the build
+     */
+    record Loaded(Assessment assessment) implements Loading {}
+
+    /**
+     * Not usable.
+     *
+     * @param problems all of them
+     */
+    record Refused(List<LocatedProblem> problems) implements Loading {}
+
+    /** Loads a file. */
+    static Loading file(Path file) {
+        try {
+            if (Files.isDirectory(file)) {
+                return refused(file, "This is a folder, not a build file.");
+            }
+            if (Files.size(file) > BuildFile.LARGEST_BYTES) {
+                return refused(file, "The file is larger than 1 MiB, which no build file is.");
+            }
+            return of(BuildFile.readUtf8(Files.readAllBytes(file)));
+        } catch (NoSuchFileException e) {
+            return refused(file, "There is no such file.");
+        } catch (IOException e) {
+            return refused(file, "The file cannot be read: " + e.getMessage() + ".");
+        }
+    }
+
+    /** Loads a text. */
+    static Loading text(String text) {
+        return of(BuildFile.read(text));
+    }
+
+    private static Loading of(ReadOutcome read) {
+        return switch (read) {
+            case ReadOutcome.Unusable unusable -> new Refused(unusable.problems());
+            case ReadOutcome.Usable usable -> assess(usable);
+        };
+    }
+
+    private static Loading assess(ReadOutcome.Usable usable) {
+        return switch (Assess.assess(usable.build())) {
+            case AssessOutcome.Assessed assessed -> new Loaded(assessed.assessment());
+            case AssessOutcome.Unusable unusable -> new Refused(located(unusable.problems(), usable.places()));
+        };
+    }
+
+    private static List<LocatedProblem> located(List<Problem> problems, Places places) {
+        return problems.stream().map(places::locate).toList();
+    }
+
+    private static Loading refused(Path file, String message) {
+        return new Refused(
+                List.of(new LocatedProblem(1, 1, new Problem("", file.toString(), message, "a build file in YAML"))));
+    }
+}

@@ -1,0 +1,191 @@
+package org.brakewright.app.workspace;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.Deque;
+import java.util.List;
+import org.brakewright.buildfile.EditOutcome;
+import org.brakewright.buildfile.LocatedProblem;
+import org.brakewright.buildfile.SpanEdit;
+import org.brakewright.findings.Assessment;
+
+/**
+ * A build file being worked on. Every change is written to the file at once, and can be taken back. The file may also be
+ * changed by another editor meanwhile: then it is read again before anything is written.
+ */
+public final class Workspace {
+    private final Path file;
+    private final Deque<String> undo = new ArrayDeque<>();
+    private final Deque<String> redo = new ArrayDeque<>();
+    private String text;
+    private Assessment assessment;
+    private int revision = 1;
+
+    private Workspace(Path file, String text, Assessment assessment) {
+        this.file = file;
+        this.text = text;
+        this.assessment = assessment;
+    }
+
+    /** A value to write: text as the builder would type it, empty to remove the key. */
+    public record Edit(String path, String text) {}
+
+    /** What came of opening a file. */
+    public sealed interface Opening {
+        /** Opened. */
+        record Opened(Workspace workspace) implements Opening {}
+
+        /** Not usable: all problems. */
+        record Refused(List<LocatedProblem> problems) implements Opening {}
+    }
+
+    /** What came of an edit. */
+    public sealed interface EditResult {
+        /** Written to the file. */
+        record Taken(Assessment assessment) implements EditResult {}
+
+        /** Nothing was written: all problems. */
+        record Refused(List<LocatedProblem> problems) implements EditResult {}
+    }
+
+    /**
+     * Opens a build file.
+     *
+     * @throws IOException when the file vanishes while it is read
+     */
+    public static Opening open(Path file) throws IOException {
+        return switch (Loading.file(file)) {
+            case Loading.Refused refused -> new Opening.Refused(refused.problems());
+            case Loading.Loaded loaded -> new Opening.Opened(new Workspace(file, read(file), loaded.assessment()));
+        };
+    }
+
+    /** The assessment of the file as it stands. */
+    public synchronized Assessment assessment() {
+        return assessment;
+    }
+
+    /** Counts up with every change. */
+    public synchronized int revision() {
+        return revision;
+    }
+
+    /** Name of the file without its folder. */
+    public String fileName() {
+        return String.valueOf(file.getFileName());
+    }
+
+    /** Whether a change can be taken back. */
+    public synchronized boolean canUndo() {
+        return !undo.isEmpty();
+    }
+
+    /** Whether a change that was taken back can be made again. */
+    public synchronized boolean canRedo() {
+        return !redo.isEmpty();
+    }
+
+    /**
+     * Reads the file again when another editor changed it.
+     *
+     * @return problems when what stands there now cannot be used; empty when all is well
+     */
+    public synchronized List<LocatedProblem> refresh() throws IOException {
+        String now = read(file);
+        if (now.equals(text)) {
+            return List.of();
+        }
+        return switch (Loading.text(now)) {
+            case Loading.Refused refused -> refused.problems();
+            case Loading.Loaded loaded -> {
+                undo.push(text);
+                redo.clear();
+                accept(now, loaded.assessment());
+                yield List.of();
+            }
+        };
+    }
+
+    /** Makes several edits together: all of them or none. */
+    public synchronized EditResult edit(List<Edit> edits) throws IOException {
+        List<LocatedProblem> problems = new ArrayList<>();
+        String edited = text;
+        for (Edit edit : edits) {
+            switch (SpanEdit.apply(edited, edit.path(), edit.text())) {
+                case EditOutcome.Edited done -> edited = done.text();
+                case EditOutcome.Refused refused -> problems.add(refused.problem());
+            }
+        }
+        if (!problems.isEmpty()) {
+            return new EditResult.Refused(List.copyOf(problems));
+        }
+        String before = text;
+        EditResult result = replace(edited);
+        if (result instanceof EditResult.Taken && !edited.equals(before)) {
+            undo.push(before);
+            redo.clear();
+        }
+        return result;
+    }
+
+    /** Takes the last change back. */
+    public synchronized EditResult undo() throws IOException {
+        return step(undo, redo);
+    }
+
+    /** Makes a change again that was taken back. */
+    public synchronized EditResult redo() throws IOException {
+        return step(redo, undo);
+    }
+
+    private EditResult step(Deque<String> from, Deque<String> to) throws IOException {
+        if (from.isEmpty()) {
+            return new EditResult.Taken(assessment);
+        }
+        String before = text;
+        EditResult result = replace(from.peek());
+        if (result instanceof EditResult.Taken) {
+            from.pop();
+            to.push(before);
+        }
+        return result;
+    }
+
+    private EditResult replace(String edited) throws IOException {
+        return switch (Loading.text(edited)) {
+            case Loading.Refused refused -> new EditResult.Refused(refused.problems());
+            case Loading.Loaded loaded -> {
+                write(edited);
+                accept(edited, loaded.assessment());
+                yield new EditResult.Taken(loaded.assessment());
+            }
+        };
+    }
+
+    private void accept(String accepted, Assessment of) {
+        text = accepted;
+        assessment = of;
+        revision++;
+    }
+
+    /** Written beside the file and moved over it, so that no half-written file is ever left. */
+    private void write(String edited) throws IOException {
+        Path target = file.toRealPath();
+        Path half = Files.createTempFile(target.getParent(), ".", ".part");
+        try {
+            Files.writeString(half, edited);
+            Files.move(half, target, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
+        } finally {
+            Files.deleteIfExists(half);
+        }
+    }
+
+    private static String read(Path file) throws IOException {
+        return new String(Files.readAllBytes(file), StandardCharsets.UTF_8);
+    }
+}
