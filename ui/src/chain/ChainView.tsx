@@ -1,11 +1,11 @@
 import { useSignal } from '@preact/signals';
 import type { ChainPart, Page } from '../contract.ts';
-import { fieldUnder, loadCase, point } from '../state/here.ts';
+import { fieldUnder, point } from '../state/here.ts';
 import { jumpTo } from '../state/jump.ts';
 import { ChainDrawing } from './ChainDrawing.tsx';
 import { ChainLabel } from './ChainLabel.tsx';
 import { labelsOf } from './places.ts';
-import { PointPicker } from './PointPicker.tsx';
+import { CasePicker, StopPicker } from './PointPicker.tsx';
 import { QuickControls } from './QuickControls.tsx';
 
 /** The chain from foot to tyre at the chosen deceleration, with the things one turns most. */
@@ -23,9 +23,9 @@ export function ChainView({ page }: { page: Page }) {
     <section class="chain" aria-labelledby="chain-title">
       <div class="chain-head">
         <h2 id="chain-title">From foot to tyre</h2>
-        <p class="chain-load">{loadCase.value?.summary}</p>
+        <CasePicker page={page} />
       </div>
-      <PointPicker page={page} />
+      <StopPicker />
       {chosen && !chosen.within_travel && (
         <p class="out-of-travel">
           <strong>Out of travel:</strong> the pedal or a master reaches its end before {chosen.label}.

@@ -14,8 +14,8 @@ export interface Quick {
 const bore = (path: string, name: string): Quick => ({
   path,
   name,
-  less: 'one stock bore down',
-  more: 'one stock bore up',
+  less: 'smaller',
+  more: 'larger',
   step: nextBore,
 });
 

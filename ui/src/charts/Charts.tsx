@@ -13,12 +13,15 @@ export function CaseCharts({ loadCase }: { loadCase: LoadCase }) {
       <p>{loadCase.lock_sentence}</p>
       <div class="pair">
         <ForceDiagram chart={loadCase.force_chart} marked={marked} />
-        <CurveChart chart={loadCase.adhesion_chart} marked={marked} />
+        <div>
+          <CurveChart chart={loadCase.adhesion_chart} marked={marked} />
+          <DataTable table={loadCase.lock_table} />
+        </div>
       </div>
-      <div class="pair">
-        <DataTable table={loadCase.lock_table} />
+      <details class="fold">
+        <summary>All numbers at every deceleration</summary>
         <DataTable table={loadCase.table} />
-      </div>
+      </details>
     </section>
   );
 }

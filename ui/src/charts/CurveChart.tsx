@@ -9,6 +9,9 @@ import { useWidth } from './useWidth.ts';
 
 const HEIGHT = 300;
 
+/** Below this width the names of the curves stand in the legend only. */
+const ROOM_FOR_NAMES = 480;
+
 /** Curves over deceleration, with the chosen deceleration marked. */
 export function CurveChart({ chart, marked }: { chart: Chart; marked: number | null }) {
   const { box, width } = useWidth(560);
@@ -22,7 +25,7 @@ export function CurveChart({ chart, marked }: { chart: Chart; marked: number | n
             <path key={i} class={`curve curve-${series.style}`} d={pathIn(plot, series)} />
           ))}
           {marked !== null && <Mark plot={plot} chart={chart} at={marked} />}
-          <EndLabels plot={plot} chart={chart} />
+          {width >= ROOM_FOR_NAMES && <EndLabels plot={plot} chart={chart} />}
         </svg>
       </div>
       <Legend items={chart.series} />
@@ -31,7 +34,7 @@ export function CurveChart({ chart, marked }: { chart: Chart; marked: number | n
 }
 
 function plotOf(chart: Chart, width: number): Plot {
-  const edges = { left: 52, right: width - (width < 480 ? 14 : 130), top: 34, bottom: HEIGHT - 48 };
+  const edges = { left: 52, right: width - (width < ROOM_FOR_NAMES ? 14 : 130), top: 34, bottom: HEIGHT - 48 };
   const xs = chart.series.flatMap((series) => series.x);
   const ys = chart.series.flatMap((series) => series.y.filter((y) => y !== null));
   return {

@@ -4,10 +4,14 @@ import { linear } from '../logic/scale.ts';
 import { Axes, type Plot } from './Axes.tsx';
 import { ChartFigure } from './ChartFigure.tsx';
 import { forceTableOf } from './chartTable.ts';
+import { CurveNames } from './CurveNames.tsx';
 import { Legend } from './Legend.tsx';
 import { useWidth } from './useWidth.ts';
 
 const HEIGHT = 380;
+
+/** Below this width the names of the lines stand in the legend only. */
+const ROOM_FOR_NAMES = 480;
 
 /** Rear against front brake force: what the car could use, what it gets, and where each axle locks. */
 export function ForceDiagram({ chart, marked }: { chart: ForceChart; marked: number | null }) {
@@ -37,6 +41,7 @@ export function ForceDiagram({ chart, marked }: { chart: ForceChart; marked: num
             <path class="curve curve-installed" d={lineThrough(plot, chart.installed)} />
             {marked !== null && <ChosenDot points={chart.installed} plot={plot} at={marked} />}
           </g>
+          {width >= ROOM_FOR_NAMES && <CurveNames chart={chart} plot={plot} />}
         </svg>
       </div>
       <Legend

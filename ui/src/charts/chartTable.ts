@@ -11,14 +11,21 @@ export function tableOf(chart: Chart): Table {
   };
 }
 
-/** Both curves of the force diagram, one row a point. */
+/** Both curves of the force diagram, some twenty points each. */
 export function forceTableOf(chart: ForceChart): Table {
-  const rows = (name: string, points: XY[]) => points.map((point) => [name, short(point.front), short(point.rear)]);
+  const rows = (name: string, points: XY[]) =>
+    thinned(points).map((point) => [name, short(point.front), short(point.rear)]);
   return {
     caption: chart.title,
     columns: ['Curve', chart.x_label, chart.y_label],
     rows: [...rows('ideal', chart.ideal), ...rows('installed', chart.installed)],
   };
+}
+
+/** Enough points to read a curve from, first and last among them. */
+function thinned(points: XY[]): XY[] {
+  const every = Math.ceil(points.length / 20);
+  return points.filter((_, i) => i % every === 0 || i === points.length - 1);
 }
 
 function short(value: number | null): string {

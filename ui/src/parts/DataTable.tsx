@@ -1,5 +1,8 @@
 import type { Table } from '../contract.ts';
 
+/** Up to this many letters a number and its unit stay on one line. */
+const SHORT = 16;
+
 /** A table that scrolls inside its own region when the screen is narrow. */
 export function DataTable({ table }: { table: Table }) {
   return (
@@ -24,7 +27,9 @@ export function DataTable({ table }: { table: Table }) {
                     {text}
                   </th>
                 ) : (
-                  <td key={c}>{text}</td>
+                  <td key={c} class={text.length <= SHORT ? 'short' : undefined}>
+                    {text}
+                  </td>
                 ),
               )}
             </tr>
