@@ -69,7 +69,7 @@ final class ScalarReading {
 
     private @Nullable Quantity within(Asked asked, Quantity quantity, Node.Text text, String path) {
         if (Limits.allow(asked, quantity.si())) {
-            return quantity;
+            return Limits.settled(asked, quantity);
         }
         String limits = Limits.words(asked, quantity.unit());
         String because = asked.why().isEmpty() ? "" : " because " + asked.why();

@@ -102,6 +102,13 @@ class BuildFileTest {
         });
     }
 
+    /** 700 mm times 0.001 is a hair more than 0.7 in doubles; 0.7 m is the limit of the model. */
+    @Test
+    void aLimitInAnotherUnitIsTheLimit() {
+        Build build = Texts.build(Texts.larkspur().replace("285 mm", "700 mm"));
+        assertThat(build.car().frontTyreRadius().si()).isEqualTo(0.7);
+    }
+
     @Test
     void anEmptyOptionalKeyIsNotGiven() {
         Build build = Texts.build(Texts.larkspur().replace("grip: 1.0", "grip:") + "lines:\nchecks: ~\n");

@@ -5,7 +5,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.lang.reflect.RecordComponent;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
+import org.brakewright.model.Asked;
 import org.brakewright.model.Build;
 import org.brakewright.model.Field;
 import org.brakewright.model.FieldCatalogue;
@@ -13,6 +15,7 @@ import org.brakewright.model.Given;
 import org.brakewright.quantity.QuantityReader;
 import org.brakewright.quantity.QuantityWriter;
 import org.brakewright.quantity.Reading;
+import org.brakewright.quantity.Unit;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -57,6 +60,38 @@ class CatalogueTest {
                 assertThat(edited(edited(text, path, middle(field)), path, "")).isEqualTo(text);
             }
         }
+    }
+
+    /** A builder who types the limit that a message shows must not get the same message again. */
+    @ParameterizedTest
+    @MethodSource("fields")
+    void theLimitsShownAreAllowed(Field field) {
+        Asked asked = asked(Build.class, field).getFirst();
+        List<Optional<Unit>> units = field.dimension().likelyUnits().isEmpty()
+                ? List.of(Optional.empty())
+                : Unit.of(field.dimension()).stream().map(Optional::of).toList();
+        for (Optional<Unit> unit : units) {
+            assertThat(Limits.words(asked, unit).split(" to ", -1))
+                    .hasSize(2)
+                    .allSatisfy(limit -> assertThat(Limits.allow(asked, meant(field, limit)))
+                            .as(limit)
+                            .isTrue());
+        }
+    }
+
+    /** The annotations from which a field of the catalogue was made: those with its label and limits. */
+    private static List<Asked> asked(Class<?> section, Field field) {
+        if (section.isSealed()) {
+            return Slot.kinds(section).values().stream()
+                    .flatMap(kind -> asked(kind, field).stream())
+                    .toList();
+        }
+        return Slot.of(section).stream()
+                .flatMap(slot -> slot.nested() ? asked(slot.type(), field).stream() : slot.asked().stream())
+                .filter(asked -> asked.label().equals(field.label())
+                        && asked.least() == field.least()
+                        && asked.most() == field.most())
+                .toList();
     }
 
     private static Node root(String text) {
