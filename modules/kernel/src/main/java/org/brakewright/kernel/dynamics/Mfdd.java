@@ -22,8 +22,8 @@ public final class Mfdd {
      *
      * @param fromKmh 0.8 of the initial speed, km/h
      * @param toKmh 0.1 of the initial speed, km/h
-     * @param fromDistance m travelled when the first speed is reached
-     * @param toDistance m travelled when the second speed is reached
+     * @param fromDistance m traveled when the first speed is reached
+     * @param toDistance m traveled when the second speed is reached
      */
     public static double fromKmh(double fromKmh, double toKmh, double fromDistance, double toDistance) {
         requireOrder(fromKmh, toKmh, fromDistance, toDistance);

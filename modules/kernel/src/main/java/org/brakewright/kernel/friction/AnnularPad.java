@@ -47,10 +47,10 @@ public record AnnularPad(double innerRadius, double outerRadius, double angle) {
     }
 
     /**
-     * Distance from the axle at which the caliper should press so that the pad does not tip, m: the centre of the
+     * Distance from the axle at which the caliper should press so that the pad does not tip, m: the center of the
      * pressure, which lies inside the effective radius because the pad is curved.
      */
-    public double pressureCentre(PadContact contact) {
+    public double pressureCenter(PadContact contact) {
         double half = angle / 2;
         return effectiveRadius(contact) * Math.sin(half) / half;
     }

@@ -7,9 +7,9 @@ package org.brakewright.kernel.friction;
  * radius. Moments about the pin balance the push on the tip. Source: Shigley's Mechanical Engineering Design, ch. 16, and
  * V. B. Bhandari, Design of Machine Elements, ch. 12 (from memory).
  *
- * @param pivotDistance drum centre to pivot pin, m; less than the drum radius
+ * @param pivotDistance drum center to pivot pin, m; less than the drum radius
  * @param drumRadius inner radius of the drum, m
- * @param heelAngle start of the lining, rad, measured at the drum centre from the pin
+ * @param heelAngle start of the lining, rad, measured at the drum center from the pin
  * @param toeAngle end of the lining, rad, measured the same way
  * @param actuationArm distance from the pin to the line of the push on the tip, m
  */

@@ -4,8 +4,8 @@ package org.brakewright.kernel.friction;
  * Two shoes in series: the drum drags the primary shoe, whose lower end pushes a floating link, which pushes the secondary
  * shoe against the anchor.
  *
- * <p>Cylinder push F at height h1 above the drum centre, link at depth h2 below it, anchor at height ha; pushes square to the
- * centre line. With S1 the primary's leading factor about the link, moments about the drum centre (lining pressure passes
+ * <p>Cylinder push F at height h1 above the drum center, link at depth h2 below it, anchor at height ha; pushes square to the
+ * center line. With S1 the primary's leading factor about the link, moments about the drum center (lining pressure passes
  * through it) give the link force {@code R = F (h1 + S1 r)/h2}. Moments of the secondary about the anchor, with the arm
  * {@code c2 = h2 + ha} of its own tip, give {@code C* = S1 + S2 (R/F + (ha - h1)/c2)}. Lining pressure is that of a pivoted
  * shoe, which a floating shoe follows only roughly: trust trends more than figures.

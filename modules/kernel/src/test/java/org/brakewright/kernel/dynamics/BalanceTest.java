@@ -77,7 +77,7 @@ class BalanceTest {
         "0.50, 0.5396796289304784, 0.4324364037101662",
         "0.80, 0.7884019146295822, 0.8258155033321641"
     })
-    void utilisationCurvesOfA6(double decelerationG, double front, double rear) {
+    void utilizationCurvesOfA6(double decelerationG, double front, double rear) {
         double force = decelerationG * A6.weight();
         assertThat(Adhesion.front(0.68 * force, A6, decelerationG)).isCloseTo(front, withinPercentage(RECOMPUTED));
         assertThat(Adhesion.rear(0.32 * force, A6, decelerationG)).isCloseTo(rear, withinPercentage(RECOMPUTED));

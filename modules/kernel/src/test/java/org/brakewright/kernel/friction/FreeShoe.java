@@ -3,11 +3,11 @@ package org.brakewright.kernel.friction;
 /**
  * A leading shoe cut free, with the drum's forces on it summed piece by piece for a lining force of sin(angle) per radian.
  *
- * <p>Axes at the drum centre: x towards the lining, y from the centre towards the pin; the drum drags the lining to the pin.
+ * <p>Axes at the drum center: x towards the lining, y from the center towards the pin; the drum drags the lining to the pin.
  *
  * @param inward push of the drum against x
  * @param moment moment about the pin that holds the tip back
- * @param torque moment of the friction about the drum centre
+ * @param torque moment of the friction about the drum center
  */
 record FreeShoe(double inward, double moment, double torque) {
     private static final int PIECES = 4000;
