@@ -2,6 +2,7 @@ package org.brakewright.app.command;
 
 import java.util.concurrent.Callable;
 import org.brakewright.app.report.ResultSchema;
+import org.brakewright.buildfile.FormatSchema;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -23,7 +24,7 @@ public final class SchemaCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        spec.commandLine().getOut().println((result ? ResultSchema.json() : "").strip());
+        spec.commandLine().getOut().println((result ? ResultSchema.json() : FormatSchema.json()).strip());
         return ExitCode.FINE;
     }
 }
