@@ -1,5 +1,6 @@
 package org.brakewright.findings.rules;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.brakewright.findings.Facts;
 import org.brakewright.findings.Finding;
@@ -24,24 +25,20 @@ public final class AdjustableBalance implements Rule {
         if (facts.build().use() == Use.TRACK) {
             return List.of();
         }
-        return switch (facts.build().apply()) {
-            case ResolvedApply.Twin twin ->
-                List.of(Judged.as(state(twin), this)
-                        .about("balance bar")
-                        .inputs("apply.balance_bar.locked_for_road")
-                        .finding());
-            case ResolvedApply.Tandem tandem -> valve(tandem);
-        };
-    }
-
-    private List<Finding> valve(ResolvedApply.Tandem tandem) {
-        boolean adjustable = tandem.valve().map(ResolvedApply.Valve::adjustable).orElse(false);
-        return adjustable
-                ? List.of(Judged.as(State.CAUTION, this)
-                        .about("proportioning valve")
-                        .inputs("apply.proportioning_valve.adjustable")
-                        .finding())
-                : List.of();
+        List<Finding> findings = new ArrayList<>();
+        if (facts.build().apply() instanceof ResolvedApply.Twin twin) {
+            findings.add(Judged.as(state(twin), this)
+                    .about("balance bar")
+                    .inputs("apply.balance_bar.locked_for_road")
+                    .finding());
+        }
+        if (facts.build().apply().valve().map(ResolvedApply.Valve::adjustable).orElse(false)) {
+            findings.add(Judged.as(State.CAUTION, this)
+                    .about("proportioning valve")
+                    .inputs("apply.proportioning_valve.adjustable")
+                    .finding());
+        }
+        return List.copyOf(findings);
     }
 
     private static State state(ResolvedApply.Twin twin) {

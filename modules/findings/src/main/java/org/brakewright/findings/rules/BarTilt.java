@@ -10,7 +10,7 @@ import org.brakewright.findings.Rule;
 import org.brakewright.findings.State;
 import org.brakewright.model.Tag;
 
-/** Tilt of the bar from rest to the hard stop against the tilt at which it binds. */
+/** Tilt of a bar that rests square, at the hard stop, against the tilt at which it binds. */
 public final class BarTilt implements Rule {
     private static final double COMFORTABLE_SHARE = 0.5;
 
@@ -22,13 +22,13 @@ public final class BarTilt implements Rule {
     @Override
     public List<Finding> judge(Facts facts) {
         BarState bar = facts.analysis().bar();
-        if (bar == null) {
+        if (bar == null || facts.analysis().hardStop() == null) {
             return List.of();
         }
         double tilt = Math.abs(bar.tiltRad());
         double limit = bar.tiltLimitRad();
         return List.of(Judged.as(state(tilt, limit), this)
-                .about(bar.tiltRad() >= 0 ? "front" : "rear")
+                .saying(bar.tiltRad() >= 0 ? "front" : "rear")
                 .found(Figure.angle(tilt))
                 .against(
                         Figure.angle(tilt >= limit ? limit : COMFORTABLE_SHARE * limit),

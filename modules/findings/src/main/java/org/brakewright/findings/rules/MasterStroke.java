@@ -46,7 +46,12 @@ public final class MasterStroke implements Rule {
                 .against(Figure.ratio(least), "aim for the hard stop", Tag.BUILDERS_CHOICE)
                 .with("left", Figure.length(left))
                 .with("used", Figure.length(used))
-                .inputs("apply." + end + "_master.stroke", "apply." + end + "_master.bore", "apply.bore")
+                .inputs(
+                        "apply." + end + "_master.stroke",
+                        "apply." + end + "_master.bore",
+                        "apply.primary_stroke",
+                        "apply.secondary_stroke",
+                        "apply.bore")
                 .finding();
     }
 

@@ -1,6 +1,7 @@
 package org.brakewright.findings.rules;
 
 import java.util.List;
+import org.brakewright.analysis.chain.Chain;
 import org.brakewright.analysis.chain.PanicPush;
 import org.brakewright.analysis.vehicle.HardStop;
 import org.brakewright.findings.Facts;
@@ -27,10 +28,15 @@ public final class PartRating implements Rule {
         PanicPush panic = facts.analysis().panicPush();
         HardStop stop = facts.analysis().hardStop();
         double frontWorking = stop == null ? 0 : stop.point().frontPressurePa();
-        double rearWorking = stop == null ? 0 : stop.point().rearPressurePa();
+        double rearWorking = stop == null ? 0 : beforeValve(facts, stop);
         return List.of(
                 side("front", panic.pedalForceN(), frontWorking, panic.frontPressurePa(), panic.frontRatingPa()),
                 side("rear", panic.pedalForceN(), rearWorking, panic.rearPressurePa(), panic.rearRatingPa()));
+    }
+
+    /** The master sees the pressure in front of the valve, as the panic push is told too. */
+    private static double beforeValve(Facts facts, HardStop stop) {
+        return Chain.of(facts.build()).rearBeforeValve(stop.point().pedalForceN());
     }
 
     private Finding side(String end, double push, double working, double pressure, @Nullable Double rating) {
@@ -41,7 +47,7 @@ public final class PartRating implements Rule {
                 .with("working", Figure.pressure(working))
                 .inputs(end + ".rated_pressure", "apply." + end + "_master.rated_pressure", "apply.rated_pressure");
         if (rating != null) {
-            judged.against(Figure.pressure(rating), "least rating of the parts in this circuit", Tag.PART_SHEET);
+            judged.against(Figure.pressure(rating), "least rating written down for this circuit", Tag.PART_SHEET);
         }
         return judged.finding();
     }

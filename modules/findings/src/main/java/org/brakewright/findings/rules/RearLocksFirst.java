@@ -10,6 +10,7 @@ import org.brakewright.findings.Judged;
 import org.brakewright.findings.Rule;
 import org.brakewright.findings.State;
 import org.brakewright.model.Tag;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The rear wheels must not lock before the front ones anywhere up to the car's grip: a car with locked rear wheels
@@ -33,18 +34,13 @@ public final class RearLocksFirst implements Rule {
     private Finding judge(Facts facts, LoadCaseResult loadCase) {
         double grip = facts.analysis().grip();
         double beyond = grip * (1 + facts.aims().balanceMargin());
-        double critical = critical(loadCase);
+        RearFirst stretch = first(loadCase);
+        double critical = stretch == null ? Double.POSITIVE_INFINITY : stretch.fromG();
         Judged judged = Judged.as(state(critical, grip, beyond), this)
                 .about(loadCase.name())
                 .with("grip", Figure.ratio(grip))
                 .inputs("apply.balance_bar.offset", "front.pad_friction", "rear.pad_friction");
-        if (critical <= 0) {
-            judged.saying("always");
-        } else if (critical < Double.POSITIVE_INFINITY) {
-            judged.found(Figure.g(critical));
-        } else {
-            judged.saying("never");
-        }
+        describe(judged, stretch, critical < grip);
         return judged.against(
                         Figure.g(critical < grip ? grip : beyond),
                         "the car's grip with the margin asked for; rear wheels that lock first turn a car round",
@@ -52,14 +48,30 @@ public final class RearLocksFirst implements Rule {
                 .finding();
     }
 
-    private static double critical(LoadCaseResult loadCase) {
-        double least = Double.POSITIVE_INFINITY;
+    /** A stretch that ends, as before the knee of a valve, is told with its end while it is within the grip. */
+    private static void describe(Judged judged, @Nullable RearFirst stretch, boolean withinGrip) {
+        if (stretch == null) {
+            judged.saying("never");
+            return;
+        }
+        Double end = stretch.toG();
+        if (end != null && withinGrip) {
+            judged.saying("between").with("to", Figure.g(end));
+        } else if (stretch.fromG() <= 0) {
+            judged.saying("always");
+            return;
+        }
+        judged.found(Figure.g(Math.max(FROM_G, stretch.fromG())));
+    }
+
+    /** The first stretch that reaches beyond where judging begins; they come rising. */
+    private static @Nullable RearFirst first(LoadCaseResult loadCase) {
         for (RearFirst stretch : loadCase.rearFirst()) {
             if (stretch.toG() == null || stretch.toG() > FROM_G) {
-                least = Math.min(least, stretch.fromG());
+                return stretch;
             }
         }
-        return least;
+        return null;
     }
 
     private static State state(double critical, double grip, double beyond) {

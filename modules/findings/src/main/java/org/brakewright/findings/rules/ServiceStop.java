@@ -57,12 +57,17 @@ public final class ServiceStop implements Rule {
         double needed = demand.deceleration() / Gravity.STANDARD;
         double effort = facts.analysis().effortAt(needed);
         double atGrip = leastLock(facts);
-        State state = effort > demand.force() || atGrip < needed ? State.STOP : Standing.whenMet(demand.tag());
+        boolean tooHard = effort > demand.force();
+        boolean tooSlippery = !tooHard && facts.analysis().grip() < needed;
+        State state = state(tooHard || atGrip < needed, tooSlippery, demand.tag());
         Judged judged = Judged.as(state, this).about(demand.ruleSet().words());
         if (effort < Double.POSITIVE_INFINITY) {
             judged.found(Figure.force(effort));
-        } else {
+        }
+        if (effort == Double.POSITIVE_INFINITY) {
             judged.saying("none");
+        } else if (tooSlippery) {
+            judged.saying("slippery");
         }
         return judged.against(Figure.force(demand.force()), demand.whose(), demand.tag())
                 .with("deceleration", Figure.g(needed))
@@ -70,6 +75,14 @@ public final class ServiceStop implements Rule {
                 .with("grip", Figure.ratio(facts.analysis().grip()))
                 .inputs("pedal.ratio", "car.grip")
                 .finding();
+    }
+
+    /** With less grip than the stop needs no car passes, so nothing is said about this one. */
+    private static State state(boolean failed, boolean tooSlippery, Tag tag) {
+        if (tooSlippery) {
+            return State.CANNOT_TELL;
+        }
+        return failed ? State.STOP : Standing.whenMet(tag);
     }
 
     private static double leastLock(Facts facts) {
