@@ -3,6 +3,7 @@ import { labelsOf } from '../src/chain/places.ts';
 import { QUICK, quickEdit } from '../src/chain/quickSteps.ts';
 import { choosePoint } from '../src/logic/choosePoint.ts';
 import { readFlowList, writeFlowList } from '../src/logic/flowList.ts';
+import { numbered } from '../src/logic/numbered.ts';
 import { reportText } from '../src/logic/report.ts';
 import { worstFirst } from '../src/logic/severity.ts';
 import { workingKey } from '../src/logic/workingKey.ts';
@@ -103,6 +104,14 @@ describe('the drawn chain', () => {
     expect(parts({ apply: 'tandem_master', booster: true })).toContain('booster');
     expect(parts({ apply: 'tandem_master', booster: true })).not.toContain('bar');
     expect(parts({ valve: false })).not.toContain('valve');
+  });
+});
+
+describe('names in a list', () => {
+  it('stay apart when the server repeats a key, and stay the same when another item goes', () => {
+    const names = (keys: string[]) => numbered(keys, (key) => key).map(({ name }) => name);
+    expect(names(['a', 'b', 'a'])).toEqual(['a', 'b', 'a 2']);
+    expect(names(['b', 'a'])).toEqual(['b', 'a']);
   });
 });
 

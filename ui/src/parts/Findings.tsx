@@ -1,4 +1,5 @@
 import type { Finding } from '../contract.ts';
+import { numbered } from '../logic/numbered.ts';
 import { worstFirst } from '../logic/severity.ts';
 import { FindingCard } from './FindingCard.tsx';
 
@@ -29,8 +30,8 @@ export function Findings({ findings }: { findings: Finding[] }) {
 function List({ findings }: { findings: Finding[] }) {
   return (
     <ul class="plain">
-      {findings.map((finding) => (
-        <li key={finding.key}>
+      {numbered(findings, ({ key }) => key).map(({ name, item: finding }) => (
+        <li key={name}>
           <FindingCard finding={finding} />
         </li>
       ))}

@@ -2,11 +2,11 @@ import { useEffect, useRef } from 'preact/hooks';
 import type { Working, WorkingStep } from '../contract.ts';
 import { openWorking } from '../state/here.ts';
 
-/** One result opened to formula, numbers, result and source. */
+/** A result opened to formula, numbers, result and source; a result a load case has is opened for each of them. */
 export function WorkingDialog({ workings }: { workings: Working[] }) {
   const dialog = useRef<HTMLDialogElement>(null);
-  const working = workings.find((one) => one.key === openWorking.value) ?? null;
-  const open = working !== null;
+  const shown = workings.filter((one) => one.key === openWorking.value);
+  const open = shown.length > 0;
 
   useEffect(() => {
     if (open && !dialog.current?.open) {
@@ -19,11 +19,15 @@ export function WorkingDialog({ workings }: { workings: Working[] }) {
 
   return (
     <dialog ref={dialog} class="sheet" aria-labelledby="working-title" onClose={() => (openWorking.value = null)}>
-      <h2 id="working-title">
-        {working?.title}: {working?.result}
-      </h2>
+      <h2 id="working-title">{shown.map((one) => `${one.title}: ${one.result}`).join('; ')}</h2>
       <div class="scroll" tabIndex={0} role="region" aria-label="Steps of the working">
-        <ol class="steps">{working?.steps.map((step, i) => <Step key={i} step={step} />)}</ol>
+        {shown.map((one, i) => (
+          <ol key={i} class="steps" aria-label={`${one.title}: ${one.result}`}>
+            {one.steps.map((step, s) => (
+              <Step key={s} step={step} />
+            ))}
+          </ol>
+        ))}
       </div>
       <button type="button" onClick={() => dialog.current?.close()}>
         Close

@@ -1,4 +1,5 @@
 import type { Working } from '../contract.ts';
+import { numbered } from '../logic/numbered.ts';
 import { openWorking } from '../state/here.ts';
 
 /** Every number that can be opened. */
@@ -8,8 +9,8 @@ export function Workings({ workings }: { workings: Working[] }) {
       <h2 id="workings-title">Workings</h2>
       <p>Every number opens to its formula, its inputs and its source.</p>
       <ul class="workings">
-        {workings.map((working) => (
-          <li key={working.key}>
+        {numbered(workings, ({ key }) => key).map(({ name, item: working }) => (
+          <li key={name}>
             <button type="button" class="row-button" onClick={() => (openWorking.value = working.key)}>
               <span>{working.title}</span> <strong>{working.result}</strong>
             </button>
