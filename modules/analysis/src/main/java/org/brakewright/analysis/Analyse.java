@@ -10,8 +10,8 @@ import org.brakewright.analysis.balance.ForceDiagram;
 import org.brakewright.analysis.balance.ForceDiagrams;
 import org.brakewright.analysis.balance.Lock;
 import org.brakewright.analysis.balance.RearFirst;
-import org.brakewright.analysis.balance.Sweep;
 import org.brakewright.analysis.chain.Chain;
+import org.brakewright.analysis.chain.ChainCurve;
 import org.brakewright.analysis.chain.ChainState;
 import org.brakewright.analysis.chain.PanicPushes;
 import org.brakewright.analysis.failure.Failures;
@@ -35,20 +35,18 @@ public final class Analyse {
     /** m/s2: service and high-speed stop of UN R13-H and FMVSS 135, pre-test of a state assessment. */
     private static final double[] RULE_DECELERATIONS = {6.43, 5.76, 2.9};
 
-    private static final double MOST_G = 1.8;
-
     private final ResolvedBuild build;
     private final Chain chain;
     private final TravelModel travel;
-    private final Sweep sweep;
+    private final ChainCurve curve;
     private final OperatingPoints points;
 
     private Analyse(ResolvedBuild build) {
         this.build = build;
         this.chain = Chain.of(build);
         this.travel = TravelModel.of(build);
-        this.sweep = Sweep.upTo(chain, mostG(build) * build.car().heaviest().mass() * Gravity.STANDARD);
-        this.points = new OperatingPoints(build, chain, travel);
+        this.curve = ChainCurve.of(chain);
+        this.points = new OperatingPoints(build, curve, travel);
     }
 
     /** All numbers of a build. */
@@ -56,19 +54,15 @@ public final class Analyse {
         return new Analyse(build).all();
     }
 
-    private static double mostG(ResolvedBuild build) {
-        return Math.max(MOST_G, 1.5 * build.car().grip());
-    }
-
     private Analysis all() {
-        HardStop hardStop = HardStops.of(build, chain, points, travel);
+        HardStop hardStop = HardStops.of(build, curve, points, travel);
         List<LoadCaseResult> results = new ArrayList<>();
         List<ForceDiagram> diagrams = new ArrayList<>();
         for (ResolvedLoadCase loadCase : build.car().loadCases()) {
             AxleLoads loads = Loads.of(build.car(), loadCase);
             results.add(result(loadCase, loads));
             diagrams.add(ForceDiagrams.draw(
-                    loadCase.name(), sweep, loads, 0.3, 0.6, build.car().grip()));
+                    loadCase.name(), curve, loads, 0.3, 0.6, build.car().grip()));
         }
         return new Analysis(
                 build.pedal().ratio(),
@@ -83,7 +77,7 @@ public final class Analyse {
     }
 
     private LoadCaseResult result(ResolvedLoadCase loadCase, AxleLoads loads) {
-        Balance balance = new Balance(sweep, loads);
+        Balance balance = new Balance(curve, loads);
         List<RearFirst> rearFirst = balance.rearFirst();
         return new LoadCaseResult(
                 loadCase.name(),
@@ -106,8 +100,8 @@ public final class Analyse {
     /** With all four wheels at their grip the car slows at that grip, which sets both axle loads. */
     private @Nullable Double allLocked(AxleLoads loads) {
         double grip = build.car().grip();
-        OptionalDouble front = chain.pedalForce(ChainState::frontForce, grip * loads.front(grip));
-        OptionalDouble rear = chain.pedalForce(ChainState::rearForce, grip * Math.max(0, loads.rear(grip)));
+        OptionalDouble front = curve.pedalForce(ChainState::frontForce, grip * loads.front(grip));
+        OptionalDouble rear = curve.pedalForce(ChainState::rearForce, grip * Math.max(0, loads.rear(grip)));
         return front.isEmpty() || rear.isEmpty() ? null : Math.max(front.getAsDouble(), rear.getAsDouble());
     }
 
@@ -116,7 +110,7 @@ public final class Analyse {
         double weight = Loads.of(build.car(), build.car().heaviest()).weight();
         List<EffortFor> efforts = new ArrayList<>();
         for (double demand : RULE_DECELERATIONS) {
-            OptionalDouble force = chain.pedalForce(demand / Gravity.STANDARD * weight);
+            OptionalDouble force = curve.pedalForce(demand / Gravity.STANDARD * weight);
             efforts.add(new EffortFor(demand / Gravity.STANDARD, force.isPresent() ? force.getAsDouble() : null));
         }
         return List.copyOf(efforts);
@@ -125,7 +119,7 @@ public final class Analyse {
     private List<OperatingPoint> table(AxleLoads loads) {
         List<OperatingPoint> table = new ArrayList<>();
         for (double z : TENTHS) {
-            OptionalDouble force = chain.pedalForce(z * loads.weight());
+            OptionalDouble force = curve.pedalForce(z * loads.weight());
             if (force.isPresent()) {
                 table.add(points.at(force.getAsDouble(), loads));
             }

@@ -1,30 +1,29 @@
 package org.brakewright.analysis.balance;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.ToDoubleFunction;
+import org.brakewright.analysis.chain.ChainCurve;
 import org.brakewright.analysis.chain.ChainState;
 import org.brakewright.kernel.dynamics.AxleLoads;
 
-/** Balance of one load case: who locks first, and when. */
+/**
+ * Who locks first in one load case.
+ *
+ * <p>On each straight piece of the chain both brake forces, the deceleration and so both axle loads are proportional to
+ * the pedal force: an axle reaches its grip at a root of a straight line.
+ */
 public final class Balance {
-    /** Below this pads and shoes only come to disc and drum, and who is first means nothing, g. */
-    public static final double FIRST_G = 0.05;
-
     private static final double SAME = 1e-4;
 
-    private final Sweep sweep;
+    private final ChainCurve curve;
     private final AxleLoads loads;
 
-    /** The balance of a swept chain under given axle loads. */
-    public Balance(Sweep sweep, AxleLoads loads) {
-        this.sweep = sweep;
+    /** The balance of a chain under given axle loads. */
+    public Balance(ChainCurve curve, AxleLoads loads) {
+        this.curve = curve;
         this.loads = loads;
-    }
-
-    /** Deceleration in g of a state. */
-    public double decelerationG(ChainState state) {
-        return state.totalForce() / loads.weight();
     }
 
     /**
@@ -33,57 +32,50 @@ public final class Balance {
      * @return empty when no pedal force locks a wheel
      */
     public Optional<Lock> lock(double grip) {
-        Optional<ChainState> front =
-                sweep.firstRise(state -> state.frontForce() - grip * loads.front(decelerationG(state)));
-        Optional<ChainState> rear = sweep.firstRise(state -> rearExcess(state, grip));
-        if (front.isEmpty() && rear.isEmpty()) {
-            return Optional.empty();
-        }
-        double frontG = front.map(this::decelerationG).orElse(Double.POSITIVE_INFINITY);
-        double rearG = rear.map(this::decelerationG).orElse(Double.POSITIVE_INFINITY);
-        double first = Math.min(frontG, rearG);
-        return Optional.of(new Lock(grip, axle(frontG, rearG), first, first / grip));
+        double front = firstG(state -> state.frontForce() - grip * frontLoad(state));
+        double rear = firstG(state -> state.rearForce() - grip * rearLoad(state));
+        double first = Math.min(front, rear);
+        return first == Double.POSITIVE_INFINITY
+                ? Optional.empty()
+                : Optional.of(new Lock(grip, axle(front, rear), first, first / grip));
     }
 
-    /** Stretches over which the rear would lock first, rising, from {@link #FIRST_G} to the end of the sweep. */
-    public List<RearFirst> rearFirst() {
-        List<RearFirst> stretches = new ArrayList<>();
-        double beyond = 0;
-        Optional<ChainState> start = startState();
-        if (start.isPresent() && rearAhead(start.get()) > 0) {
-            Optional<ChainState> end =
-                    sweep.firstRise(state -> -rearAhead(state), start.get().pedalForce());
-            stretches.add(new RearFirst(0, end.map(this::decelerationG).orElse(null)));
-            beyond = end.map(ChainState::pedalForce).orElse(Double.POSITIVE_INFINITY);
-        } else if (start.isPresent()) {
-            beyond = start.get().pedalForce();
-        }
-        while (beyond < Double.POSITIVE_INFINITY) {
-            Optional<ChainState> from = sweep.firstRise(this::rearAhead, beyond);
-            if (from.isEmpty()) {
-                break;
+    /** Deceleration in g at which a measure first rises to zero; infinite when it never does. */
+    private double firstG(ToDoubleFunction<ChainState> excess) {
+        double before = excess.applyAsDouble(curve.bends().getFirst());
+        for (int piece = 0; piece < curve.pieces(); piece++) {
+            double after = excess.applyAsDouble(curve.bends().get(piece + 1));
+            if (before < 0 && after >= 0) {
+                return decelerationG(curve.on(piece, before / (before - after)));
             }
-            Optional<ChainState> to =
-                    sweep.firstRise(state -> -rearAhead(state), from.get().pedalForce());
-            stretches.add(new RearFirst(
-                    decelerationG(from.get()), to.map(this::decelerationG).orElse(null)));
-            beyond = to.map(ChainState::pedalForce).orElse(Double.POSITIVE_INFINITY);
+            before = after;
         }
-        return stretches;
+        return Double.POSITIVE_INFINITY;
     }
 
-    private Optional<ChainState> startState() {
-        return sweep.firstRise(state -> decelerationG(state) - FIRST_G);
+    /** Deceleration in g of a state. */
+    double decelerationG(ChainState state) {
+        return state.totalForce() / loads.weight();
     }
 
-    /** Positive where the rear uses more grip than the front, N2 scaled to N: f_r N_f N_r - f_f N_f N_r. */
-    private double rearAhead(ChainState state) {
-        double z = decelerationG(state);
-        return (state.rearForce() * loads.front(z) - state.frontForce() * loads.rear(z)) / loads.weight();
+    /** Front load in N, straight on beyond the point where the rear leaves the ground. */
+    double frontLoad(ChainState state) {
+        return loads.frontStatic() + loads.heightRatio() * state.totalForce();
     }
 
-    private double rearExcess(ChainState state, double grip) {
-        return state.rearForce() - grip * Math.max(0, loads.rear(decelerationG(state)));
+    /** Rear load in N, below zero beyond the point where the rear leaves the ground. */
+    double rearLoad(ChainState state) {
+        return loads.rearStatic() - loads.heightRatio() * state.totalForce();
+    }
+
+    /** Stretches over which the rear would lock first. */
+    public List<RearFirst> rearFirst() {
+        return new Inversions(curve, this).find();
+    }
+
+    /** State at a deceleration in g, when a pedal can reach it. */
+    OptionalDouble pedalForce(double decelerationG) {
+        return curve.pedalForce(decelerationG * loads.weight());
     }
 
     private static Lock.Axle axle(double frontG, double rearG) {

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.brakewright.analysis.balance.ForceDiagram.GripLine;
 import org.brakewright.analysis.balance.ForceDiagram.Point;
+import org.brakewright.analysis.chain.ChainCurve;
 import org.brakewright.analysis.chain.ChainState;
 import org.brakewright.kernel.dynamics.AxleLoads;
 import org.brakewright.kernel.dynamics.IdealCurve;
@@ -16,36 +17,41 @@ public final class ForceDiagrams {
 
     private ForceDiagrams() {}
 
-    /** The diagram for a swept chain, axle loads, and the grips whose lines are wanted. */
-    public static ForceDiagram draw(String loadCase, Sweep sweep, AxleLoads loads, double... grips) {
+    /** The diagram for a chain, axle loads, and the grips whose lines are wanted. */
+    public static ForceDiagram draw(String loadCase, ChainCurve curve, AxleLoads loads, double... grips) {
         List<GripLine> lines = new ArrayList<>();
         for (double grip : grips) {
             lines.add(frontLine(grip, loads));
             lines.add(rearLine(grip, loads));
         }
-        return new ForceDiagram(loadCase, ideal(loads), installed(sweep, loads), List.copyOf(lines));
+        return new ForceDiagram(loadCase, ideal(loads), installed(curve, loads), List.copyOf(lines));
     }
 
     private static List<Point> ideal(AxleLoads loads) {
         List<Point> points = new ArrayList<>();
-        IdealCurve curve = new IdealCurve(loads);
+        IdealCurve ideal = new IdealCurve(loads);
         double most = Math.min(MOST_G, loads.liftOffDecelerationG());
         for (int i = 0; i < STEPS; i++) {
             double z = most * i / (STEPS - 1);
-            points.add(new Point(curve.frontForce(z) / loads.weight(), curve.rearForce(z) / loads.weight()));
+            points.add(new Point(ideal.frontForce(z) / loads.weight(), ideal.rearForce(z) / loads.weight()));
         }
         return points;
     }
 
-    private static List<Point> installed(Sweep sweep, AxleLoads loads) {
+    private static List<Point> installed(ChainCurve curve, AxleLoads loads) {
+        double end = curve.pedalForce(MOST_G * loads.weight()).orElse(ChainCurve.MOST_PEDAL_FORCE);
         List<Point> points = new ArrayList<>();
-        for (ChainState state : sweep.states()) {
-            points.add(new Point(state.frontForce() / loads.weight(), state.rearForce() / loads.weight()));
-            if (state.totalForce() > MOST_G * loads.weight()) {
-                break;
+        for (ChainState state : curve.bends()) {
+            if (state.pedalForce() < end) {
+                points.add(point(state, loads));
             }
         }
+        points.add(point(curve.at(end), loads));
         return points;
+    }
+
+    private static Point point(ChainState state, AxleLoads loads) {
+        return new Point(state.frontForce() / loads.weight(), state.rearForce() / loads.weight());
     }
 
     /** Front at its grip: x = k (f + chi (x + y)), a line from the front axis to where the rear has no load. */

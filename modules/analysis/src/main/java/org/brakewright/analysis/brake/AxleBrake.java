@@ -10,6 +10,9 @@ public sealed interface AxleBrake {
     /** Brake force of both wheels at the ground, N, for a line pressure in Pa, as long as the wheels turn. */
     double force(double pressure);
 
+    /** Line pressure below which there is no force, Pa. */
+    double thresholdPressure();
+
     /** The brake of an axle on tyres of a rolling radius in m. */
     static AxleBrake of(ResolvedBrake brake, double tyreRadius) {
         return switch (brake) {
@@ -40,6 +43,11 @@ public sealed interface AxleBrake {
         public double force(double pressure) {
             return 2 * law.torque(pressure) / tyreRadius;
         }
+
+        @Override
+        public double thresholdPressure() {
+            return law.thresholdPressure();
+        }
     }
 
     /**
@@ -52,6 +60,11 @@ public sealed interface AxleBrake {
         @Override
         public double force(double pressure) {
             return 2 * law.torque(pressure) / tyreRadius;
+        }
+
+        @Override
+        public double thresholdPressure() {
+            return law.thresholdPressure();
         }
     }
 }

@@ -1,18 +1,13 @@
 package org.brakewright.analysis.chain;
 
-import java.util.OptionalDouble;
-import java.util.function.ToDoubleFunction;
+import java.util.Arrays;
 import org.brakewright.analysis.brake.AxleBrake;
 import org.brakewright.analysis.hydraulics.ApplyChain;
 import org.brakewright.analysis.hydraulics.LinePressures;
-import org.brakewright.kernel.roots.Crossing;
 import org.brakewright.model.resolved.ResolvedBuild;
 
 /** The whole way from the force at the pad to the brake forces of both axles, wheels turning, and back. */
 public final class Chain {
-    /** No leg and no bar goes beyond this, N. */
-    public static final double MOST_PEDAL_FORCE = 20_000;
-
     private final double rodForcePerPedalForce;
     private final ApplyChain apply;
     private final AxleBrake front;
@@ -55,28 +50,11 @@ public final class Chain {
         return apply.at(pedalForce * rodForcePerPedalForce).rearBeforeValve();
     }
 
-    /**
-     * Pedal force (N) for a total brake force (N).
-     *
-     * @return empty when even {@link #MOST_PEDAL_FORCE} does not give it
-     */
-    public OptionalDouble pedalForce(double totalForce) {
-        return pedalForce(ChainState::totalForce, totalForce);
-    }
-
-    /**
-     * Pedal force (N) at which a measure that never falls with the pedal force reaches a target.
-     *
-     * @return empty when even {@link #MOST_PEDAL_FORCE} does not reach it
-     */
-    public OptionalDouble pedalForce(ToDoubleFunction<ChainState> measure, double target) {
-        double high = 500;
-        while (measure.applyAsDouble(at(high)) < target) {
-            high *= 2;
-            if (high > MOST_PEDAL_FORCE) {
-                return OptionalDouble.empty();
-            }
-        }
-        return Crossing.between(force -> measure.applyAsDouble(at(force)) - target, 0, high);
+    /** Pedal forces (N) at which something in the chain sets in or ends, rising. */
+    double[] bends() {
+        return Arrays.stream(apply.bends(front.thresholdPressure(), rear.thresholdPressure()))
+                .map(rodForce -> rodForce / rodForcePerPedalForce)
+                .sorted()
+                .toArray();
     }
 }

@@ -1,6 +1,7 @@
 package org.brakewright.analysis.hydraulics;
 
 import java.util.Optional;
+import java.util.stream.DoubleStream;
 import org.brakewright.kernel.hydraulics.MasterCylinder;
 import org.brakewright.kernel.hydraulics.ProportioningValve;
 import org.brakewright.kernel.hydraulics.VacuumBooster;
@@ -15,6 +16,9 @@ public sealed interface ApplyChain {
 
     /** Pressures for a push (N) at the balance bar's bearing or at the booster's rod. */
     LinePressures at(double rodForce);
+
+    /** Pushes (N) at the rod at which a spring, a threshold pressure (Pa), the booster or the valve sets in or ends. */
+    double[] bends(double frontThreshold, double rearThreshold);
 
     /** The same car without its booster's help; itself when there is none. */
     ApplyChain unassisted();
@@ -53,6 +57,15 @@ public sealed interface ApplyChain {
         }
 
         @Override
+        public double[] bends(double frontThreshold, double rearThreshold) {
+            return DoubleStream.concat(
+                            DoubleStream.of(front.push(0), front.push(frontThreshold))
+                                    .map(push -> push / frontShare),
+                            rearPressures(valve, rearThreshold).map(pressure -> rear.push(pressure) / (1 - frontShare)))
+                    .toArray();
+        }
+
+        @Override
         public ApplyChain unassisted() {
             return this;
         }
@@ -75,9 +88,29 @@ public sealed interface ApplyChain {
         }
 
         @Override
+        public double[] bends(double frontThreshold, double rearThreshold) {
+            DoubleStream pushes = DoubleStream.concat(
+                            DoubleStream.of(0, frontThreshold), rearPressures(valve, rearThreshold))
+                    .map(master::push);
+            return booster.map(boost -> DoubleStream.concat(
+                            pushes.map(boost::input), DoubleStream.of(boost.crackInForce(), boost.runOutInput())))
+                    .orElse(pushes)
+                    .toArray();
+        }
+
+        @Override
         public ApplyChain unassisted() {
             return booster.isPresent() ? new Tandem(Optional.empty(), master, valve) : this;
         }
+    }
+
+    /** Pressures in front of the valve at which the rear master, the rear brakes or the valve set in. */
+    private static DoubleStream rearPressures(Optional<ProportioningValve> valve, double rearThreshold) {
+        if (valve.isEmpty()) {
+            return DoubleStream.of(0, rearThreshold);
+        }
+        DoubleStream known = DoubleStream.of(0, valve.get().kneePressure());
+        return DoubleStream.concat(known, valve.get().inlet(rearThreshold).stream());
     }
 
     private static double behind(Optional<ProportioningValve> valve, double inlet) {

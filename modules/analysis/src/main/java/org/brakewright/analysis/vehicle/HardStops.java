@@ -2,7 +2,7 @@ package org.brakewright.analysis.vehicle;
 
 import java.util.List;
 import java.util.Optional;
-import org.brakewright.analysis.chain.Chain;
+import org.brakewright.analysis.chain.ChainCurve;
 import org.brakewright.analysis.hydraulics.Strokes;
 import org.brakewright.analysis.pedal.TravelModel;
 import org.brakewright.analysis.pedal.TravelShare;
@@ -16,7 +16,8 @@ public final class HardStops {
     private HardStops() {}
 
     /** The hard stop of the heaviest load case; null when no pedal force gives it. */
-    public static @Nullable HardStop of(ResolvedBuild build, Chain chain, OperatingPoints points, TravelModel travel) {
+    public static @Nullable HardStop of(
+            ResolvedBuild build, ChainCurve curve, OperatingPoints points, TravelModel travel) {
         ResolvedLoadCase heaviest = build.car().heaviest();
         AxleLoads loads = Loads.of(build.car(), heaviest);
         Optional<OperatingPoint> point = points.atDeceleration(build.aims().hardStopG(), loads);
@@ -28,7 +29,7 @@ public final class HardStops {
                 heaviest.name(),
                 point.get(),
                 loads,
-                travel.budget(chain.at(point.get().pedalForceN())));
+                travel.budget(curve.at(point.get().pedalForceN())));
     }
 
     private static HardStop describe(

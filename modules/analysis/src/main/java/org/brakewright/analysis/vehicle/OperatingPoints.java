@@ -2,7 +2,7 @@ package org.brakewright.analysis.vehicle;
 
 import java.util.Optional;
 import java.util.OptionalDouble;
-import org.brakewright.analysis.chain.Chain;
+import org.brakewright.analysis.chain.ChainCurve;
 import org.brakewright.analysis.chain.ChainState;
 import org.brakewright.analysis.hydraulics.Strokes;
 import org.brakewright.analysis.pedal.Travel;
@@ -13,13 +13,13 @@ import org.brakewright.model.resolved.ResolvedBuild;
 /** Finds operating points of a car. */
 public final class OperatingPoints {
     private final ResolvedBuild build;
-    private final Chain chain;
+    private final ChainCurve curve;
     private final TravelModel travel;
 
-    /** The points of a build with its chain and travel. */
-    public OperatingPoints(ResolvedBuild build, Chain chain, TravelModel travel) {
+    /** The points of a build with its chain's curve and travel. */
+    public OperatingPoints(ResolvedBuild build, ChainCurve curve, TravelModel travel) {
         this.build = build;
-        this.chain = chain;
+        this.curve = curve;
         this.travel = travel;
     }
 
@@ -29,13 +29,13 @@ public final class OperatingPoints {
      * @return empty when no pedal force gives it
      */
     public Optional<OperatingPoint> atDeceleration(double decelerationG, AxleLoads loads) {
-        OptionalDouble force = chain.pedalForce(decelerationG * loads.weight());
+        OptionalDouble force = curve.pedalForce(decelerationG * loads.weight());
         return force.isEmpty() ? Optional.empty() : Optional.of(at(force.getAsDouble(), loads));
     }
 
     /** The point at a pedal force (N) under axle loads. */
     public OperatingPoint at(double pedalForce, AxleLoads loads) {
-        ChainState state = chain.at(pedalForce);
+        ChainState state = curve.at(pedalForce);
         Travel moved = travel.at(state);
         double z = state.totalForce() / loads.weight();
         double front = state.frontForce() / loads.front(z);

@@ -1,0 +1,98 @@
+package org.brakewright.analysis.balance;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.DoubleStream;
+import org.brakewright.analysis.chain.ChainCurve;
+import org.brakewright.analysis.chain.ChainState;
+
+/**
+ * Finds the stretches of deceleration over which the rear uses more grip than the front.
+ *
+ * <p>The rear is ahead where F_r N_f - F_f N_r is positive. On each straight piece of the chain that is a parabola, known
+ * from three of its points, so its roots are exact.
+ */
+final class Inversions {
+    /** Below this pads and shoes only come to disc and drum, and who is first means nothing, g. */
+    static final double FROM_G = 0.05;
+
+    /** No tyre goes beyond this, g. */
+    private static final double TO_G = 3.0;
+
+    private static final double NOTHING = 1e-12;
+
+    private final ChainCurve curve;
+    private final Balance balance;
+
+    Inversions(ChainCurve curve, Balance balance) {
+        this.curve = curve;
+        this.balance = balance;
+    }
+
+    List<RearFirst> find() {
+        List<RearFirst> stretches = new ArrayList<>();
+        double end = Math.min(TO_G, balance.decelerationG(curve.bends().getLast()));
+        double[] limits = limits(end);
+        double from = -1;
+        for (int i = 0; i + 1 < limits.length; i++) {
+            boolean ahead = isAhead(limits[i], limits[i + 1]);
+            if (ahead && from < 0) {
+                from = i == 0 ? 0 : limits[i];
+            } else if (!ahead && from >= 0) {
+                stretches.add(new RearFirst(from, limits[i]));
+                from = -1;
+            }
+        }
+        if (from >= 0) {
+            stretches.add(new RearFirst(from, null));
+        }
+        return List.copyOf(stretches);
+    }
+
+    /** Decelerations between which the sign cannot change, rising, with both ends. */
+    private double[] limits(double end) {
+        DoubleStream roots = DoubleStream.empty();
+        for (int piece = 0; piece < curve.pieces(); piece++) {
+            roots = DoubleStream.concat(roots, roots(piece));
+        }
+        DoubleStream inside = roots.filter(z -> z > FROM_G && z < end).sorted();
+        return DoubleStream.concat(DoubleStream.concat(DoubleStream.of(FROM_G), inside), DoubleStream.of(end))
+                .toArray();
+    }
+
+    private DoubleStream roots(int piece) {
+        double start = ahead(curve.on(piece, 0));
+        double middle = ahead(curve.on(piece, 0.5));
+        double stop = ahead(curve.on(piece, 1));
+        double square = 2 * (start + stop) - 4 * middle;
+        double linear = stop - start - square;
+        return quadratic(square, linear, start)
+                .filter(share -> share >= 0 && share <= 1)
+                .map(share -> balance.decelerationG(curve.on(piece, share)));
+    }
+
+    /** Real roots of a x2 + b x + c, in the form that does not lose digits. */
+    private static DoubleStream quadratic(double a, double b, double c) {
+        double size = Math.abs(a) + Math.abs(b) + Math.abs(c);
+        if (Math.abs(a) <= NOTHING * size) {
+            return Math.abs(b) <= NOTHING * size ? DoubleStream.empty() : DoubleStream.of(-c / b);
+        }
+        double inner = b * b - 4 * a * c;
+        if (inner < 0) {
+            return DoubleStream.empty();
+        }
+        double q = -0.5 * (b + Math.copySign(Math.sqrt(inner), b));
+        return q == 0 ? DoubleStream.of(0) : DoubleStream.of(q / a, c / q);
+    }
+
+    private boolean isAhead(double fromG, double toG) {
+        double force = balance.pedalForce(0.5 * (fromG + toG)).orElse(Double.NaN);
+        ChainState state = curve.at(force);
+        double scale = state.totalForce() * (balance.frontLoad(state) + balance.rearLoad(state));
+        return ahead(state) > NOTHING * scale;
+    }
+
+    private double ahead(ChainState state) {
+        return state.rearForce() * balance.frontLoad(state) - state.frontForce() * balance.rearLoad(state);
+    }
+}
