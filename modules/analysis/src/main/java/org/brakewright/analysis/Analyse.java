@@ -36,13 +36,15 @@ public final class Analyse {
     private static final double[] RULE_DECELERATIONS = {6.43, 5.76, 2.9};
 
     private final ResolvedBuild build;
+    private final boolean withTables;
     private final Chain chain;
     private final TravelModel travel;
     private final ChainCurve curve;
     private final OperatingPoints points;
 
-    private Analyse(ResolvedBuild build) {
+    private Analyse(ResolvedBuild build, boolean withTables) {
         this.build = build;
+        this.withTables = withTables;
         this.chain = Chain.of(build);
         this.travel = TravelModel.of(build);
         this.curve = ChainCurve.of(chain);
@@ -51,7 +53,15 @@ public final class Analyse {
 
     /** All numbers of a build. */
     public static Analysis analyse(ResolvedBuild build) {
-        return new Analyse(build).all();
+        return new Analyse(build, true).all();
+    }
+
+    /**
+     * The numbers that judgements stand on, for trying many variants of a build: the tables over deceleration and the
+     * force diagrams are left empty.
+     */
+    public static Analysis forJudging(ResolvedBuild build) {
+        return new Analyse(build, false).all();
     }
 
     private Analysis all() {
@@ -61,8 +71,10 @@ public final class Analyse {
         for (ResolvedLoadCase loadCase : build.car().loadCases()) {
             AxleLoads loads = Loads.of(build.car(), loadCase);
             results.add(result(loadCase, loads));
-            diagrams.add(ForceDiagrams.draw(
-                    loadCase.name(), curve, loads, 0.3, 0.6, build.car().grip()));
+            if (withTables) {
+                diagrams.add(ForceDiagrams.draw(
+                        loadCase.name(), curve, loads, 0.3, 0.6, build.car().grip()));
+            }
         }
         return new Analysis(
                 build.pedal().ratio(),
@@ -89,7 +101,7 @@ public final class Analyse {
                 rearFirst,
                 balance.lock(build.car().grip()).orElse(null),
                 allLocked(loads),
-                table(loads),
+                withTables ? table(loads) : List.of(),
                 locks(balance));
     }
 

@@ -44,7 +44,7 @@ public final class Ledger {
             return nominal;
         }
         return switch (Resolve.resolve(build, Map.of(assumption.path(), value))) {
-            case Resolution.Resolved moved -> Headline.of(Analyse.analyse(moved.build()));
+            case Resolution.Resolved moved -> Headline.of(Analyse.forJudging(moved.build()));
             case Resolution.Unusable unusable -> nominal;
         };
     }

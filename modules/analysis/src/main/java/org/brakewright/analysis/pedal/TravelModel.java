@@ -56,7 +56,7 @@ public final class TravelModel {
         double pad = pedal.freePlay()
                 + pedal.ratio() * geometry.rodTravel(frontStroke, rearStroke)
                 + pedalForce / pedal.mountStiffness();
-        return new Travel(pad, frontStroke, rearStroke, geometry.tilt(frontStroke, rearStroke));
+        return new Travel(pad, frontStroke, rearStroke);
     }
 
     /** The same travel by cause, largest first; the shares add up to {@link Travel#padM()}. */
@@ -101,8 +101,6 @@ public final class TravelModel {
         double frontRodTravelPerVolume();
 
         double rearRodTravelPerVolume();
-
-        double tilt(double frontStroke, double rearStroke);
     }
 
     private record Twin(BalanceBar bar, Master front, Master rear) implements Geometry {
@@ -134,11 +132,6 @@ public final class TravelModel {
         @Override
         public double rearRodTravelPerVolume() {
             return (1 - bar.frontShare()) / rear.area();
-        }
-
-        @Override
-        public double tilt(double frontStroke, double rearStroke) {
-            return bar.tilt(frontStroke, rearStroke);
         }
     }
 
@@ -172,11 +165,6 @@ public final class TravelModel {
         @Override
         public double rearRodTravelPerVolume() {
             return 1 / master.area();
-        }
-
-        @Override
-        public double tilt(double frontStroke, double rearStroke) {
-            return 0;
         }
     }
 }

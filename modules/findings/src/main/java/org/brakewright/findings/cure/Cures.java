@@ -91,7 +91,7 @@ public final class Cures {
         return switch (Resolve.resolve(build, change.values())) {
             case Resolution.Unusable unusable -> Trial.IMPOSSIBLE;
             case Resolution.Resolved resolved -> {
-                Analysis analysis = Analyse.analyse(resolved.build());
+                Analysis analysis = Analyse.forJudging(resolved.build());
                 List<Finding> after = judge.apply(new Facts(resolved.build(), analysis));
                 yield Trial.compare(before, after, Headline.of(analysis));
             }
