@@ -11,7 +11,8 @@ public sealed interface LinkageOutcome permits LinkagePosition, LinkageOutcome.O
     record OverCentre(double pedalAngle) implements LinkageOutcome {}
 
     /**
-     * On the way the rod stood square to the master's axis: from there it is too short to meet it.
+     * On the way the rod stood square to the master's axis: from there it is too short to meet it. It happens to a pedal
+     * that is pulled back; one that is driven ahead goes over centre first.
      *
      * @param pedalAngle at which that happens, rad from rest
      */
