@@ -17,12 +17,18 @@ record Amount(double number, String numberText, String unitText, boolean colon) 
             + "(?<whole>\\d+)(?:-|\\s+)(?<part>\\d+)\\s*/\\s*(?<parts>\\d+)"
             + "|(?<top>\\d+)\\s*/\\s*(?<bottom>\\d+)"
             + "|(?<decimal>(?:\\d+\\.?\\d*|\\.\\d+)(?:[eE][+-]?\\d+)?))");
-    private static final Pattern LEFTOVER = Pattern.compile("[-\\d.,:/+^~<>=].*");
+    private static final Pattern FEET = Pattern.compile(
+            "(?i)(?<feet>\\d+)\\s*(?:ft\\.?|feet|foot|')[\\s-]*(?<inches>\\d[\\d\\s./-]*(?:in|inch|inches|''|\"))");
+    private static final Pattern LEFTOVER = Pattern.compile("[-\\p{N}.,:/+^~<>=±].*");
     private static final Pattern HYPHEN_BEFORE_UNIT = Pattern.compile("-(?=[\\p{L}°\"'])");
     private static final Pattern TWO_NUMBERS = Pattern.compile("(\\d+\\.?\\d*)\\s*-\\s*(\\d+\\.?\\d*)([^/\\d].*)?");
 
     /** Reads the text or throws {@link Refusal}. */
     static Amount parse(String text) {
+        Matcher feet = FEET.matcher(text);
+        if (feet.matches()) {
+            return feetAndInches(Double.parseDouble(feet.group("feet")), parse(feet.group("inches")), text);
+        }
         Matcher matcher = NUMBER.matcher(text);
         if (!matcher.lookingAt()) {
             throw new Refusal("\"" + text + "\" does not begin with a number.");
@@ -39,6 +45,14 @@ record Amount(double number, String numberText, String unitText, boolean colon) 
 
     boolean bare() {
         return unitText.isEmpty() && !colon;
+    }
+
+    private static Amount feetAndInches(double feet, Amount inches, String text) {
+        if (inches.number >= 12) {
+            throw new Refusal("The inches in \"" + text + "\" make another foot: write less than twelve.");
+        }
+        double number = feet * 12 + inches.number;
+        return new Amount(number, QuantityWriter.write(number), inches.unitText, false);
     }
 
     private static Amount ratio(String text, double top, String bottomText) {

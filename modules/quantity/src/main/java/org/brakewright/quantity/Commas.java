@@ -2,11 +2,12 @@ package org.brakewright.quantity;
 
 import java.util.List;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 
 /** A comma parts thousands for one reader and decimals for another, so it is never guessed at. */
 final class Commas {
     private static final Pattern THOUSANDS = Pattern.compile("(?<!\\d)[1-9]\\d{0,2}(,\\d{3})+(?!\\d)");
-    private static final Pattern MANY = Pattern.compile(",.*,|\\.");
+    private static final Pattern DECIMAL = Pattern.compile("(?:[^,.]*(?<!\\d)\\d+,\\d+(?![,.\\d]))+[^,]*");
 
     private Commas() {}
 
@@ -15,17 +16,17 @@ final class Commas {
             return;
         }
         List<String> offers = offers(text);
-        throw new Refusal(
-                "The comma in \"" + text + "\" can be read in two ways; write " + String.join(" or ", offers) + ".",
-                offers);
+        String cure = offers.isEmpty() ? "write a point for decimals" : "write " + String.join(" or ", offers);
+        throw new Refusal("The comma in \"" + text + "\" may part thousands or decimals; " + cure + ".", offers);
     }
 
     private static List<String> offers(String text) {
         String without = text.replace(",", "");
         String point = text.replace(',', '.');
-        if (!THOUSANDS.matcher(text).find()) {
-            return List.of(point);
-        }
-        return MANY.matcher(text).find() ? List.of(without) : List.of(without, point);
+        boolean thousands = THOUSANDS.matcher(text).find();
+        boolean decimal = DECIMAL.matcher(text).matches();
+        return Stream.of(thousands ? without : "", decimal ? point : "")
+                .filter(offer -> !offer.isEmpty())
+                .toList();
     }
 }

@@ -25,6 +25,7 @@ public final class QuantityReader {
         refuseWhole(plain, expected);
         Matcher plusMinus = PLUS_MINUS.matcher(plain);
         if (plusMinus.find()) {
+            refuseRangeBeside(plain);
             String value = plain.substring(0, plusMinus.start()).strip();
             String tolerance = plain.substring(plusMinus.end()).strip();
             return new Tolerated(written, expected, value, tolerance).quantity();
@@ -36,6 +37,12 @@ public final class QuantityReader {
             return new Span(written, expected, low, high).quantity();
         }
         return single(written, plain, expected);
+    }
+
+    private static void refuseRangeBeside(String plain) {
+        if (RANGE.matcher(plain).find()) {
+            throw new Refusal("\"" + plain + "\" has both a range and a tolerance; write one of them.");
+        }
     }
 
     private static void refuseWhole(String plain, Dimension expected) {

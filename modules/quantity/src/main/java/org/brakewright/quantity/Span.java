@@ -1,6 +1,5 @@
 package org.brakewright.quantity;
 
-import java.util.List;
 import java.util.Optional;
 
 /** A range from one amount to another, read as its middle and half its width. */
@@ -19,7 +18,7 @@ record Span(String written, Dimension expected, String lowText, String highText)
 
     private Quantity between(double low, double high, Optional<Unit> unit) {
         if (low > high) {
-            throw new Refusal("The range \"" + written + "\" runs downwards; write the lower end first.", List.of());
+            throw new Refusal("The range \"" + written + "\" runs downwards; write the lower end first.");
         }
         Quantities.checked(low, 0, expected, unit, written);
         return Quantities.checked(low / 2 + high / 2, high / 2 - low / 2, expected, unit, written);

@@ -23,6 +23,8 @@ public enum Unit {
     FOOT(LENGTH, Sizes.FOOT, "ft", "'", "foot", "feet"),
     THOU(LENGTH, Sizes.INCH / 1000, "thou", "mil", "mils"),
     MICROMETRE(LENGTH, 1e-6, "um", "micron", "microns"),
+    KILOMETRE(LENGTH, 1e3, "km", "kilometre", "kilometres", "kilometer", "kilometers"),
+    MILE(LENGTH, 5280 * Sizes.FOOT, "mi", "mile", "miles"),
 
     DEGREE(ANGLE, Math.PI / 180, "deg", "°", "degree", "degrees"),
     RADIAN(ANGLE, 1, "rad", "radian", "radians"),
@@ -158,7 +160,7 @@ public enum Unit {
     SLUG_SQUARE_FOOT(INERTIA, Sizes.POUND_FORCE * Sizes.FOOT, "slug ft2", "lbf ft s2"),
     KILOGRAM_SQUARE_CENTIMETRE(INERTIA, 1e-4, "kg cm2"),
 
-    REVOLUTION_PER_MINUTE(ANGULAR_SPEED, Math.PI / 30, "rpm", "rev/min", "1/min"),
+    REVOLUTION_PER_MINUTE(ANGULAR_SPEED, Math.PI / 30, "rpm", "rev/min"),
     RADIAN_PER_SECOND(ANGULAR_SPEED, 1, "rad/s"),
     DEGREE_PER_SECOND(ANGULAR_SPEED, Math.PI / 180, "deg/s", "°/s");
 

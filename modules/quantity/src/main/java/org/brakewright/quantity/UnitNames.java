@@ -12,7 +12,7 @@ import java.util.regex.Pattern;
 /**
  * Finds units by their spelling.
  *
- * <p>A spelling counts as typed; when nothing fits, capitals are overlooked, but never where a name holds a capital M: a
+ * <p>A spelling counts as typed; when nothing fits, capitals are overlooked, but never for a unit with a capital M: a
  * mega unit and a milli unit must not be taken for one another.
  */
 final class UnitNames {
@@ -33,7 +33,7 @@ final class UnitNames {
 
     private static void enter(Unit unit, String name) {
         EXACT.computeIfAbsent(unit.dimension(), key -> new HashMap<>()).put(name, unit);
-        if (name.indexOf('M') < 0) {
+        if (unit.symbol().indexOf('M') < 0) {
             LOOSE.computeIfAbsent(unit.dimension(), key -> new HashMap<>()).put(lower(name), unit);
         }
     }
