@@ -21,6 +21,7 @@ import org.brakewright.analysis.vehicle.HardStops;
 import org.brakewright.analysis.vehicle.Loads;
 import org.brakewright.analysis.vehicle.OperatingPoint;
 import org.brakewright.analysis.vehicle.OperatingPoints;
+import org.brakewright.analysis.vehicle.StopsFrom;
 import org.brakewright.kernel.dynamics.AxleLoads;
 import org.brakewright.kernel.dynamics.Gravity;
 import org.brakewright.model.resolved.ResolvedBuild;
@@ -85,7 +86,18 @@ public final class Analyse {
                 Failures.of(build, chain, travel),
                 PanicPushes.of(build, chain),
                 effortsForRules(),
+                StopsFrom.of(build, curve, firstLocks(results)),
                 List.copyOf(diagrams));
+    }
+
+    private List<StopsFrom.FirstLock> firstLocks(List<LoadCaseResult> results) {
+        List<StopsFrom.FirstLock> locks = new ArrayList<>();
+        for (int i = 0; i < results.size(); i++) {
+            Lock lock = results.get(i).gripLock();
+            double held = lock == null ? build.car().grip() : lock.decelerationG();
+            locks.add(new StopsFrom.FirstLock(build.car().loadCases().get(i), held));
+        }
+        return locks;
     }
 
     private LoadCaseResult result(ResolvedLoadCase loadCase, AxleLoads loads) {

@@ -6,6 +6,7 @@ import org.brakewright.analysis.balance.ForceDiagram;
 import org.brakewright.analysis.chain.PanicPush;
 import org.brakewright.analysis.failure.Failure;
 import org.brakewright.analysis.vehicle.HardStop;
+import org.brakewright.analysis.vehicle.StopFrom;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -19,6 +20,7 @@ import org.jspecify.annotations.Nullable;
  * @param failures a circuit or the booster failed
  * @param panicPush pressures of a frightened leg
  * @param effortFor efforts of the heaviest load case at the decelerations that published rules ask for
+ * @param stopsFrom stops from the speeds that published tests use
  * @param forceDiagrams rear against front brake force, one a load case
  */
 public record Analysis(
@@ -30,6 +32,7 @@ public record Analysis(
         List<Failure> failures,
         PanicPush panicPush,
         List<EffortFor> effortFor,
+        List<StopFrom> stopsFrom,
         List<ForceDiagram> forceDiagrams) {
 
     /**

@@ -10,6 +10,8 @@ import org.brakewright.analysis.hydraulics.Cause;
 import org.brakewright.analysis.pedal.TravelShare;
 import org.brakewright.analysis.vehicle.HardStop;
 import org.brakewright.analysis.vehicle.OperatingPoint;
+import org.brakewright.analysis.vehicle.StopFrom;
+import org.brakewright.analysis.vehicle.StopsFrom;
 import org.brakewright.app.words.Show;
 import org.brakewright.findings.Assessment;
 import org.brakewright.kernel.dynamics.Gravity;
@@ -91,6 +93,23 @@ public final class Tables {
             return "pedal or master at its stop";
         }
         return failure.gripLimited() ? "tyre grip" : "brake force";
+    }
+
+    /** Stops from the speeds that published tests use. */
+    public PageView.Table stops() {
+        return new PageView.Table(
+                "Stops without a locked wheel, at no more than " + show.value(StopsFrom.MOST_FORCE, Dimension.FORCE),
+                List.of("from", "holds", "load case", "set by", "stops in"),
+                assessment.analysis().stopsFrom().stream().map(this::row).toList());
+    }
+
+    private List<String> row(StopFrom stop) {
+        return List.of(
+                show.value(stop.speedMS(), Dimension.SPEED),
+                g(stop.decelerationG()),
+                stop.loadCase(),
+                stop.byLock() ? "first wheel to lock" : "pedal force",
+                show.value(stop.distanceM(), Dimension.LENGTH));
     }
 
     /** Where the pedal's travel goes at the hard stop. */

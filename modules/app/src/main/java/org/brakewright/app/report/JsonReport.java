@@ -46,6 +46,7 @@ public final class JsonReport {
                 analysis.failures(),
                 analysis.panicPush(),
                 analysis.effortFor(),
+                analysis.stopsFrom(),
                 assessment.ledger().stream().map(JsonReport::assumed).toList());
     }
 

@@ -9,6 +9,7 @@ import org.brakewright.analysis.chain.PanicPush;
 import org.brakewright.analysis.failure.Failure;
 import org.brakewright.analysis.ledger.Headline;
 import org.brakewright.analysis.vehicle.HardStop;
+import org.brakewright.analysis.vehicle.StopFrom;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -27,6 +28,7 @@ import org.jspecify.annotations.Nullable;
  * @param failures a circuit or the booster failed
  * @param panicPush pressures of a frightened leg
  * @param effortFor efforts at the decelerations that published rules ask for
+ * @param stopsFrom stops from the speeds that published tests use
  * @param ledger assumptions, heaviest first
  */
 public record Result(
@@ -43,6 +45,7 @@ public record Result(
         List<Failure> failures,
         PanicPush panicPush,
         List<EffortFor> effortFor,
+        List<StopFrom> stopsFrom,
         List<Assumed> ledger) {
 
     /**

@@ -82,6 +82,7 @@ public final class TextReport {
             all.add(tables.locks(loadCase));
         }
         all.add(tables.failures());
+        all.add(tables.stops());
         return all;
     }
 
