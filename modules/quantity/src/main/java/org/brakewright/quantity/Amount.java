@@ -21,7 +21,8 @@ record Amount(double number, String numberText, String unitText, boolean colon) 
             "(?i)(?<feet>\\d+)\\s*(?:ft\\.?|feet|foot|')[\\s-]*(?<inches>\\d[\\d\\s./-]*(?:in|inch|inches|''|\"))");
     private static final Pattern LEFTOVER = Pattern.compile("[-\\p{N}.,:/+^~<>=±].*");
     private static final Pattern HYPHEN_BEFORE_UNIT = Pattern.compile("-(?=[\\p{L}°\"'])");
-    private static final Pattern TWO_NUMBERS = Pattern.compile("(\\d+\\.?\\d*)\\s*-\\s*(\\d+\\.?\\d*)([^/\\d].*)?");
+    private static final Pattern TWO_NUMBERS =
+            Pattern.compile("(\\d+\\.?\\d*)\\s*-\\s*(\\d+\\.?\\d*)(\\s*[^-/\\d\\s.].*)?");
 
     /** Reads the text or throws {@link Refusal}. */
     static Amount parse(String text) {
