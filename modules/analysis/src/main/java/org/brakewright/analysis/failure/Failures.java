@@ -3,9 +3,6 @@ package org.brakewright.analysis.failure;
 import java.util.ArrayList;
 import java.util.List;
 import org.brakewright.analysis.chain.Chain;
-import org.brakewright.analysis.chain.ChainState;
-import org.brakewright.analysis.failure.Failure.BarEnd;
-import org.brakewright.analysis.failure.Failure.What;
 import org.brakewright.analysis.pedal.TravelModel;
 import org.brakewright.model.resolved.ResolvedApply;
 import org.brakewright.model.resolved.ResolvedBuild;
@@ -24,25 +21,8 @@ public final class Failures {
         failures.add(new CircuitFailure(build, chain, travel, false).at(PUSH));
         if (build.apply() instanceof ResolvedApply.Tandem tandem
                 && tandem.booster().isPresent()) {
-            failures.add(booster(build, chain.unassisted(), travel));
+            failures.add(new BoosterFailure(build, chain, travel).at(PUSH));
         }
         return List.copyOf(failures);
-    }
-
-    private static Failure booster(ResolvedBuild build, Chain unassisted, TravelModel travel) {
-        ChainState state = unassisted.at(PUSH);
-        LeastDeceleration least = LeastDeceleration.bothAxles(build, state);
-        double pad = travel.at(state).padM();
-        return new Failure(
-                What.BOOSTER,
-                PUSH,
-                state.frontPressure(),
-                least.decelerationG(),
-                least.loadCase(),
-                least.gripLimited(),
-                pad,
-                0,
-                pad > build.pedal().travelToStop(),
-                BarEnd.NONE);
     }
 }
