@@ -19,7 +19,8 @@ import org.jspecify.annotations.Nullable;
  * Tries single changes on the whole car, least work first, and keeps for each finding the first that cures it.
  *
  * <p>A change that cures without making anything else worse is preferred; then one that costs something elsewhere, as
- * long as it makes no new stop; then one that only lifts a stop to a caution. Trials are shared by all findings.
+ * long as it makes no new stop and no stop worse; then one that only lifts a stop to a caution. Trials are shared by all
+ * findings.
  */
 public final class Cures {
     private final Build build;
@@ -63,7 +64,7 @@ public final class Cures {
         for (int i = 0; i < changes.size(); i++) {
             Trial trial = trial(i);
             State becomes = trial.stateOf(finding);
-            if (becomes == null || becomes.compareTo(finding.state()) <= 0 || trial.newStop()) {
+            if (becomes == null || becomes.compareTo(finding.state()) <= 0 || trial.refusedFor(finding)) {
                 continue;
             }
             Cure cure = new Cure(changes.get(i), becomes, trial.worse(), trial.headline());

@@ -16,6 +16,7 @@ import org.brakewright.model.intent.RuleSet;
 
 /**
  * The stop that each chosen rule set asks for: enough deceleration, without locking a wheel, at no more than its force.
+ * With less grip than the stop needs no car passes, so nothing is said about this one.
  */
 public final class ServiceStop implements Rule {
     private static final Demand UN =
@@ -56,33 +57,41 @@ public final class ServiceStop implements Rule {
     private Finding judge(Facts facts, Demand demand) {
         double needed = demand.deceleration() / Gravity.STANDARD;
         double effort = facts.analysis().effortAt(needed);
-        double atGrip = leastLock(facts);
-        boolean tooHard = effort > demand.force();
-        boolean tooSlippery = !tooHard && facts.analysis().grip() < needed;
-        State state = state(tooHard || atGrip < needed, tooSlippery, demand.tag());
-        Judged judged = Judged.as(state, this).about(demand.ruleSet().words());
-        if (effort < Double.POSITIVE_INFINITY) {
-            judged.found(Figure.force(effort));
+        double lock = leastLock(facts);
+        if (effort > demand.force()) {
+            return tooHard(facts, demand, effort);
         }
-        if (effort == Double.POSITIVE_INFINITY) {
-            judged.saying("none");
-        } else if (tooSlippery) {
-            judged.saying("slippery");
+        if (lock < needed && facts.analysis().grip() >= needed) {
+            return begun(State.STOP, facts, demand)
+                    .saying("locks")
+                    .found(Figure.g(lock))
+                    .against(Figure.g(needed), demand.whose(), demand.tag())
+                    .with("effort", Figure.force(effort))
+                    .finding();
         }
-        return judged.against(Figure.force(demand.force()), demand.whose(), demand.tag())
-                .with("deceleration", Figure.g(needed))
-                .with("first_lock", Figure.g(atGrip))
-                .with("grip", Figure.ratio(facts.analysis().grip()))
-                .inputs("pedal.ratio", "car.grip")
+        boolean slippery = lock < needed;
+        return begun(slippery ? State.CANNOT_TELL : Standing.whenMet(demand.tag()), facts, demand)
+                .saying(slippery ? "slippery" : "")
+                .found(Figure.force(effort))
+                .against(Figure.force(demand.force()), demand.whose(), demand.tag())
+                .with("first_lock", Figure.g(lock))
                 .finding();
     }
 
-    /** With less grip than the stop needs no car passes, so nothing is said about this one. */
-    private static State state(boolean failed, boolean tooSlippery, Tag tag) {
-        if (tooSlippery) {
-            return State.CANNOT_TELL;
-        }
-        return failed ? State.STOP : Standing.whenMet(tag);
+    private Finding tooHard(Facts facts, Demand demand, double effort) {
+        Judged judged = begun(State.STOP, facts, demand)
+                .against(Figure.force(demand.force()), demand.whose(), demand.tag())
+                .with("first_lock", Figure.g(leastLock(facts)));
+        boolean reached = effort < Double.POSITIVE_INFINITY;
+        return (reached ? judged.found(Figure.force(effort)) : judged.saying("none")).finding();
+    }
+
+    private Judged begun(State state, Facts facts, Demand demand) {
+        return Judged.as(state, this)
+                .about(demand.ruleSet().words())
+                .with("deceleration", Figure.g(demand.deceleration() / Gravity.STANDARD))
+                .with("grip", Figure.ratio(facts.analysis().grip()))
+                .inputs("pedal.ratio", "car.grip");
     }
 
     private static double leastLock(Facts facts) {
