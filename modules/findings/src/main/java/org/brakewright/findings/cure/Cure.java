@@ -10,7 +10,7 @@ import org.brakewright.findings.State;
  *
  * @param change what to do
  * @param becomes state of the finding after it
- * @param worse judgements that get worse by it, as they stand after it; none becomes a stop
+ * @param worse judgements that get worse by it, as they stand after it; a stop only when it was one and matters less
  * @param after headline of the car after it
  */
 public record Cure(Change change, State becomes, List<Finding> worse, Headline after) {}

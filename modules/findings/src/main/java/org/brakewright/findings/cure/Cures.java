@@ -19,8 +19,8 @@ import org.jspecify.annotations.Nullable;
  * Tries single changes on the whole car, least work first, and keeps for each finding the first that cures it.
  *
  * <p>A change that cures without making anything else worse is preferred; then one that costs something elsewhere, as
- * long as it makes no new stop and no stop worse; then one that only lifts a stop to a caution. Trials are shared by all
- * findings.
+ * long as it makes no new stop and no stop worse that matters as much; then one that only lifts a stop to a caution.
+ * Trials are shared by all findings.
  */
 public final class Cures {
     private final Build build;

@@ -1,9 +1,7 @@
 package org.brakewright.findings.cure;
 
 import java.util.ArrayList;
-import java.util.HashSet;
 import java.util.List;
-import java.util.Set;
 import org.brakewright.analysis.ledger.Headline;
 import org.brakewright.findings.Figure;
 import org.brakewright.findings.Finding;
@@ -12,45 +10,61 @@ import org.brakewright.findings.State;
 import org.jspecify.annotations.Nullable;
 
 /**
- * What one change did.
+ * What one change did. Findings stand in the order of the rules, so what matters more stands first.
  *
  * @param after findings after it
- * @param newStop whether something became a stop that was none, or a stop went further beyond its limit
- * @param unmeasured keys of stops that stay stops without a number, so that nobody can tell whether they got worse
+ * @param newStop whether something became a stop that was none
+ * @param harmed stops that were stops before and went further beyond their limit
+ * @param unmeasured stops that stay stops without a number, so that nobody can tell whether they got worse
  * @param worse judgements that got worse, as they stand now
  * @param headline after it
  */
-record Trial(List<Finding> after, boolean newStop, Set<String> unmeasured, List<Finding> worse, Headline headline) {
+record Trial(
+        List<Finding> after,
+        boolean newStop,
+        List<Finding> harmed,
+        List<Finding> unmeasured,
+        List<Finding> worse,
+        Headline headline) {
     /** A change that contradicts what the builder gave. */
     static final Trial IMPOSSIBLE =
-            new Trial(List.of(), true, Set.of(), List.of(), new Headline(null, null, null, null, 0));
+            new Trial(List.of(), true, List.of(), List.of(), List.of(), new Headline(null, null, null, null, 0));
 
     private static final double ROUNDING = 1e-6;
 
     static Trial compare(List<Finding> before, List<Finding> after, Headline headline) {
         boolean newStop = false;
-        Set<String> unmeasured = new HashSet<>();
+        List<Finding> harmed = new ArrayList<>();
+        List<Finding> unmeasured = new ArrayList<>();
         List<Finding> worse = new ArrayList<>();
         for (Finding now : after) {
             Finding then = same(now, before);
+            boolean stop = now.state() == State.STOP;
             if (then == null || now.state().compareTo(then.state()) < 0) {
-                newStop |= now.state() == State.STOP;
-                if (now.state() == State.STOP || now.state() == State.CAUTION) {
+                newStop |= stop;
+                if (stop || now.state() == State.CAUTION) {
                     worse.add(now);
                 }
-            } else if (now.state() == State.STOP && now.limit() != null) {
-                newStop |= beyond(now) > beyond(then) * (1 + ROUNDING);
-                if (now.found() == null && then.found() == null) {
-                    unmeasured.add(now.key());
-                }
+            } else if (stop && beyond(now) > beyond(then) * (1 + ROUNDING)) {
+                harmed.add(now);
+                worse.add(now);
+            } else if (stop && now.limit() != null && now.found() == null && then.found() == null) {
+                unmeasured.add(now);
             }
         }
-        return new Trial(after, newStop, Set.copyOf(unmeasured), List.copyOf(worse), headline);
+        return new Trial(after, newStop, List.copyOf(harmed), List.copyOf(unmeasured), List.copyOf(worse), headline);
     }
 
-    /** Whether the change must not be offered for a finding: it makes, or may make, a stop worse. */
+    /**
+     * Whether the change must not be offered for a finding: it makes a new stop, or makes a stop worse, or may do so, that
+     * matters as much or more. That a lesser stop gets worse is a cost, and named.
+     */
     boolean refusedFor(Finding finding) {
-        return newStop || unmeasured.stream().anyMatch(key -> !key.equals(finding.key()));
+        int rank = after.indexOf(same(finding, after));
+        return newStop
+                || harmed.stream().anyMatch(stop -> stop.key().equals(finding.key()) || after.indexOf(stop) < rank)
+                || unmeasured.stream()
+                        .anyMatch(stop -> !stop.key().equals(finding.key()) && after.indexOf(stop) < rank);
     }
 
     /** State of a judgement after the change; null when the change made it disappear. */

@@ -111,6 +111,24 @@ class CuresTest {
                 });
     }
 
+    /**
+     * Rear brakes too strong for the balance and, at a ratio of 3.5, too weak to stop the car alone: lowering the rear
+     * pressure cures the first and makes the second worse, which is said.
+     */
+    @Test
+    void aLesserStopThatGetsWorseIsNamed() {
+        TestCar car = REAR_FIRST.with("pedal.ratio", "3.0");
+        List<Finding> findings = assessed(car);
+        Finding failed = about("front_circuit", "failed_circuit", findings);
+        assertThat(failed.state()).isEqualTo(State.STOP);
+        Cure cure = cure(rearFirst(findings));
+        assertThat(cure.becomes()).isNotEqualTo(State.STOP);
+        assertThat(cure.worse())
+                .filteredOn(each -> each.sameJudgement(failed))
+                .singleElement()
+                .satisfies(each -> assertThat(found(each)).isLessThan(found(failed)));
+    }
+
     /** A tandem car at 327 N and 71.55 mm: a smaller bore lowers the effort and, without a bar, only lengthens the travel. */
     @Test
     void costsAreNamed() {
