@@ -53,6 +53,12 @@ public record Rig(ResolvedBuild build) {
         return points().atDeceleration(decelerationG, loads()).orElseThrow();
     }
 
+    /** Operating point at a deceleration in g of the load case with a number. */
+    public OperatingPoint braked(double decelerationG, int loadCase) {
+        AxleLoads loads = Loads.of(build.car(), build.car().loadCases().get(loadCase));
+        return points().atDeceleration(decelerationG, loads).orElseThrow();
+    }
+
     private OperatingPoints points() {
         return new OperatingPoints(build, curve(), travel());
     }

@@ -49,12 +49,20 @@ final class ResolveHydraulics {
     private ResolvedApply tandem(TandemMaster tandem) {
         double primary = values.take(tandem.primaryStroke(), "apply.primary_stroke", Defaults.CHAMBER_STROKE);
         double secondary = values.take(tandem.secondaryStroke(), "apply.secondary_stroke", Defaults.CHAMBER_STROKE);
+        double lost = values.take(tandem.lostStroke(), "apply.lost_stroke", Defaults.TANDEM_LOST_STROKE);
+        if (lost / 2 >= Math.min(primary, secondary)) {
+            values.problem(
+                    "apply.lost_stroke",
+                    written(tandem.lostStroke()),
+                    "A chamber loses its whole stroke before its port closes; each loses half of the lost stroke.",
+                    "less than twice the shorter chamber's stroke");
+        }
         double bore = values.need(tandem.bore());
         Master master = new Master(
                 bore,
                 Bore.area(bore),
                 primary + secondary,
-                values.take(tandem.lostStroke(), "apply.lost_stroke", Defaults.TANDEM_LOST_STROKE),
+                lost,
                 values.take(tandem.springForce(), "apply.spring_force", Defaults.MASTER_SPRING),
                 values.maybe(tandem.ratedPressure()));
         return new ResolvedApply.Tandem(
