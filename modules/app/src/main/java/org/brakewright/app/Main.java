@@ -45,12 +45,20 @@ public final class Main implements Runnable {
         System.exit(run(arguments));
     }
 
-    /** Runs the command line and returns its exit code. */
+    /** Runs the command line on the process's own output and returns its exit code. */
     public static int run(String... arguments) {
+        return line().execute(arguments);
+    }
+
+    /** Runs the command line, printing to other places than the process's own output. */
+    static int run(PrintWriter out, PrintWriter err, String... arguments) {
+        return line().setOut(out).setErr(err).execute(arguments);
+    }
+
+    private static CommandLine line() {
         return new CommandLine(new Main())
                 .setCaseInsensitiveEnumValuesAllowed(true)
-                .setExecutionExceptionHandler((exception, line, parsed) -> unexpected(exception, line))
-                .execute(arguments);
+                .setExecutionExceptionHandler((exception, line, parsed) -> unexpected(exception, line));
     }
 
     @Override

@@ -50,31 +50,42 @@ public final class LedgerRows {
 
     private List<String> moves(Headline low, Headline high) {
         List<String> moves = new ArrayList<>();
-        add(moves, "effort", low.effortN(), high.effortN(), Dimension.FORCE, 1);
-        add(moves, "travel", low.travelM(), high.travelM(), Dimension.LENGTH, 1);
-        add(
-                moves,
-                "rear first above",
-                low.criticalDecelerationG(),
-                high.criticalDecelerationG(),
-                Dimension.ACCELERATION,
-                Gravity.STANDARD);
+        add(moves, "effort", low.effortN(), high.effortN(), Dimension.FORCE);
+        add(moves, "travel", low.travelM(), high.travelM(), Dimension.LENGTH);
+        addCritical(moves, low.criticalDecelerationG(), high.criticalDecelerationG());
         return List.copyOf(moves);
     }
 
     private void add(
-            List<String> moves,
-            String what,
-            @Nullable Double low,
-            @Nullable Double high,
-            Dimension dimension,
-            double toSi) {
+            List<String> moves, String what, @Nullable Double low, @Nullable Double high, Dimension dimension) {
         if (low == null || high == null) {
             if (low != null || high != null) {
                 moves.add(what + ": only at one end of the range");
             }
-        } else if (Math.abs(high - low) > NOTICEABLE * Math.max(Math.abs(high), Math.abs(low))) {
-            moves.add(what + " " + show.value(low * toSi, dimension) + " to " + show.value(high * toSi, dimension));
+        } else if (noticeable(low, high)) {
+            moves.add(what + " " + show.value(low, dimension) + " to " + show.value(high, dimension));
         }
+    }
+
+    private void addCritical(List<String> moves, @Nullable Double low, @Nullable Double high) {
+        if (low == null && high == null) {
+            return;
+        }
+        if (low == null || high == null || noticeable(low, high)) {
+            moves.add("rear first " + critical(low) + " to " + critical(high));
+        }
+    }
+
+    private String critical(@Nullable Double decelerationG) {
+        if (decelerationG == null) {
+            return "never";
+        }
+        return decelerationG <= 0
+                ? "always"
+                : "above " + show.value(decelerationG * Gravity.STANDARD, Dimension.ACCELERATION);
+    }
+
+    private static boolean noticeable(double low, double high) {
+        return Math.abs(high - low) > NOTICEABLE * Math.max(Math.abs(high), Math.abs(low));
     }
 }

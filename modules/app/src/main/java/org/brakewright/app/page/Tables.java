@@ -44,13 +44,13 @@ public final class Tables {
                 show.value(point.pedalTravelM(), Dimension.LENGTH) + (point.withinTravel() ? "" : " (not there)"),
                 show.value(point.frontPressurePa(), Dimension.PRESSURE),
                 show.value(point.rearPressurePa(), Dimension.PRESSURE),
-                show.number(point.frontAdhesion()),
+                show.fixed(point.frontAdhesion(), 2),
                 orDash(point.rearAdhesion()),
                 point.efficiency() == null ? "-" : show.percent(point.efficiency()));
     }
 
     private String orDash(@Nullable Double value) {
-        return value == null ? "-" : show.number(value);
+        return value == null ? "-" : show.fixed(value, 2);
     }
 
     /** Which axle locks first at each grip. */
@@ -63,7 +63,7 @@ public final class Tables {
 
     private List<String> row(Lock lock) {
         return List.of(
-                show.number(lock.grip()),
+                show.fixed(lock.grip(), 1),
                 lock.axle().name().toLowerCase(Locale.ROOT),
                 g(lock.decelerationG()),
                 show.percent(lock.efficiency()));

@@ -16,7 +16,7 @@ import org.brakewright.model.Problem;
 import org.jspecify.annotations.Nullable;
 import tools.jackson.core.JacksonException;
 
-/** Answers the page's requests. */
+/** Answers the page's requests, one at a time: an answer tells the state that its own change led to. */
 final class PageHandlers {
     private final Workspace workspace;
     private final boolean demo;
@@ -51,7 +51,7 @@ final class PageHandlers {
         }
     }
 
-    void page(Context context) throws IOException {
+    synchronized void page(Context context) throws IOException {
         List<LocatedProblem> problems = workspace.refresh();
         if (problems.isEmpty()) {
             answer(context, context.queryParam("units"));
@@ -60,7 +60,7 @@ final class PageHandlers {
         }
     }
 
-    void edit(Context context) throws IOException {
+    synchronized void edit(Context context) throws IOException {
         EditRequest request = request(context);
         List<Workspace.Edit> edits = request.edits();
         if (edits == null) {
@@ -71,14 +71,14 @@ final class PageHandlers {
         }
     }
 
-    void undo(Context context) throws IOException {
+    synchronized void undo(Context context) throws IOException {
         EditRequest request = request(context);
         if (isCurrent(context, request)) {
             answer(context, request, workspace.undo());
         }
     }
 
-    void redo(Context context) throws IOException {
+    synchronized void redo(Context context) throws IOException {
         EditRequest request = request(context);
         if (isCurrent(context, request)) {
             answer(context, request, workspace.redo());

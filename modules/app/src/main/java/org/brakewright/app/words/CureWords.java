@@ -96,7 +96,7 @@ public final class CureWords {
     private String after(Headline headline, String name) {
         return switch (name) {
             case "effort" ->
-                headline.effortN() == null ? "none gives it" : show.value(headline.effortN(), Dimension.FORCE);
+                headline.effortN() == null ? "beyond any push" : show.value(headline.effortN(), Dimension.FORCE);
             case "travel" -> headline.travelM() == null ? "unknown" : show.value(headline.travelM(), Dimension.LENGTH);
             case "critical" ->
                 headline.criticalDecelerationG() == null

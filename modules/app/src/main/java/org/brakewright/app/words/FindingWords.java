@@ -33,7 +33,7 @@ public final class FindingWords {
 
     /** What happens, one or two plain sentences. */
     public String sentence(Finding finding) {
-        return WORDS.fill(sentenceKey(finding), name -> value(finding, name));
+        return capital(WORDS.fill(sentenceKey(finding), name -> value(finding, name)));
     }
 
     private static String sentenceKey(Finding finding) {

@@ -40,6 +40,11 @@ public final class Show {
         return rounded(100 * share, 0) + " %";
     }
 
+    /** A plain number with fixed decimals, so that numbers in a column stand under each other. */
+    public String fixed(double value, int decimals) {
+        return rounded(value, decimals);
+    }
+
     /** A plain number, three significant digits at most. */
     public String number(double value) {
         double size = Math.abs(value);
@@ -76,7 +81,8 @@ public final class Show {
         double size = Math.abs(shown);
         return switch (unit) {
             case NEWTON, POUND_FORCE, PSI, KILOGRAM, POUND, KILOMETRE_PER_HOUR, MILE_PER_HOUR -> 0;
-            case FREE_FALL, METRE, FOOT, GIGAPASCAL -> 2;
+            case FREE_FALL, GIGAPASCAL -> 2;
+            case METRE, FOOT -> size < 10 ? 2 : 1;
             case INCH -> size < 0.1 ? 3 : 2;
             case MILLIMETRE -> size < 1 ? 2 : size < 30 ? 1 : 0;
             case BAR, DEGREE -> 1;

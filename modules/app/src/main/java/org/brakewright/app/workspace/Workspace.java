@@ -5,6 +5,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
+import java.nio.file.attribute.PosixFileAttributeView;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Deque;
@@ -179,9 +180,17 @@ public final class Workspace {
         Path half = Files.createTempFile(target.getParent(), ".", ".part");
         try {
             Files.writeString(half, edited);
+            keepMode(target, half);
             Files.move(half, target, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
         } finally {
             Files.deleteIfExists(half);
+        }
+    }
+
+    /** The file moved over another one is a new file to the system: who may read and write it must not change by an edit. */
+    private static void keepMode(Path from, Path to) throws IOException {
+        if (Files.getFileStore(from).supportsFileAttributeView(PosixFileAttributeView.class)) {
+            Files.setPosixFilePermissions(to, Files.getPosixFilePermissions(from));
         }
     }
 
