@@ -28,7 +28,8 @@ public final class SpanEdit {
     }
 
     /**
-     * Sets the value at a key path; an empty new text removes the key. Missing keys, sections and the next entry of a
+     * Sets the value at a key path; an empty new text removes the key. A list of plain values is also replaced as a whole
+     * by one in brackets. Missing keys, sections and the next entry of a
      * list are written where they belong.
      */
     public static EditOutcome apply(String text, String path, String newText) {
@@ -77,9 +78,31 @@ public final class SpanEdit {
                 yield firstThatHolds(
                         text.style(), indent(trail), form -> new Page.Change(span.start(), end, gap + form));
             }
-            case Node.Items _, Node.Section _, Node.Unread _ ->
-                refused(trail, "`" + path + "` is no single value; name a key in it");
+            case Node.Items items -> replace(items, trail);
+            case Node.Section _, Node.Unread _ -> noSingleValue(trail);
         };
+    }
+
+    /** A whole list of plain entries gives way to one in brackets. */
+    private EditOutcome replace(Node.Items items, List<Node> trail) {
+        Tree written = TreeReader.read(value);
+        if (!(written.root() instanceof Node.Items wanted) || !wanted.flow() || !(plain(items) && plain(wanted))) {
+            return noSingleValue(trail);
+        }
+        Map<String, String> expected = Leaves.without(Leaves.of(root), path);
+        Leaves.of(wanted).forEach((entry, text) -> expected.put(path + entry, text));
+        String list = value.substring(wanted.span().start(), wanted.span().end());
+        int end = items.contentEnd(page.text());
+        String text = page.replace(new Page.Change(items.span().start(), end, list));
+        return says(text, expected) ? new EditOutcome.Edited(text) : refused(trail, "this list cannot be written here");
+    }
+
+    private static boolean plain(Node.Items items) {
+        return items.items().stream().allMatch(Node.Text.class::isInstance);
+    }
+
+    private EditOutcome noSingleValue(List<Node> trail) {
+        return refused(trail, "`" + path + "` is no single value; name a key in it");
     }
 
     private EditOutcome add(List<Node> trail, List<Step> missing) {

@@ -11,6 +11,7 @@ import java.util.stream.LongStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
@@ -73,6 +74,31 @@ class SpanEditTest {
                         "b",
                         "2",
                         "# \uD83D\uDE97\na: \uD83D\uDE97 1\nb: 2\n"));
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "a: [x, y] # note | [y] | a: [y] # note",
+                "a: [x] | [] | a: []",
+                "a: [] | [x, y] | a: [x, y]",
+                "a: [x] # note | [y] # z | a: [y] # note",
+                "{a: [x], b: 1} | [x, z] | {a: [x, z], b: 1}"
+            })
+    void replacesAWholeListOfPlainValues(String before, String value, String after) {
+        assertThat(edited(before, "a", value)).isEqualTo(after);
+    }
+
+    @Test
+    void replacesAListThatHasALineForEachValue() {
+        assertThat(edited("a:\n  - x\n  - y\nb: 1\n", "a", "[z]")).isEqualTo("a:\n  [z]\nb: 1\n");
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"x", "[x", "x]", "[[x]]", "[{b: 1}]", "{b: 1}", "- x", "[x]\nc: 1"})
+    void refusesWhatIsNoListForAList(String value) {
+        assertThat(SpanEdit.apply("a: [x, y]\nb: 1\n", "a", value)).isInstanceOf(EditOutcome.Refused.class);
     }
 
     @ParameterizedTest
