@@ -81,7 +81,10 @@ async function step() {
   button.focus();
   const start = performance.now();
   button.click();
-  await new Promise((done) => new MutationObserver(done).observe(button.parentElement.querySelector('output'), { characterData: true, subtree: true, childList: true }));
+  await new Promise((done) => {
+    setTimeout(done, 2000);
+    new MutationObserver(done).observe(button.parentElement.querySelector('output'), { characterData: true, subtree: true, childList: true });
+  });
   await new Promise((done) => requestAnimationFrame(done));
   return { ms: performance.now() - start, kept: document.activeElement === button };
 }

@@ -1,7 +1,7 @@
 import { afterEach, describe, expect, it } from 'vitest';
 import { labelsOf } from '../src/chain/places.ts';
 import { QUICK, quickEdit } from '../src/chain/quickSteps.ts';
-import { choosePoint } from '../src/logic/choosePoint.ts';
+import { choosePoint, FIRST_SHOWN_G } from '../src/logic/choosePoint.ts';
 import { readFlowList, writeFlowList } from '../src/logic/flowList.ts';
 import { numbered } from '../src/logic/numbered.ts';
 import { reportText } from '../src/logic/report.ts';
@@ -64,10 +64,10 @@ describe('findings', () => {
 describe('the chosen deceleration', () => {
   const points = page.load_cases[0]!.points;
 
-  it('is the hardest that the travel allows until the builder chooses', () => {
-    const index = choosePoint(points, null);
-    expect(points[index]!.within_travel).toBe(true);
-    expect(points[index + 1]?.within_travel ?? false).toBe(false);
+  it('is a hard stop until the builder chooses', () => {
+    // The sample's points stand every 0.05 g, so 0.85 g is one of them.
+    expect(points[choosePoint(points, null)]!.deceleration_g).toBe(FIRST_SHOWN_G);
+    expect(choosePoint(points.slice(0, 4), null)).toBe(3);
   });
 
   it('stays the same deceleration when the points move', () => {

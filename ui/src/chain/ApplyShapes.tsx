@@ -54,18 +54,18 @@ export function Booster() {
   );
 }
 
-/** Half of a tandem master: the chamber of one circuit. */
-export function TandemBody({ chamber }: { chamber: 'front' | 'rear' }) {
-  return chamber === 'front' ? (
+/**
+ * A tandem master with both chambers. Which of them feeds the front is a question for the car, so the picture leaves
+ * it open: the lines leave the body, not a chamber.
+ */
+export function TandemBody() {
+  return (
     <g>
       <rect class="body" x={318} y={298} width={152} height={44} rx={7} />
       <rect class="piston" x={326} y={306} width={18} height={28} rx={3} />
-      <rect class="fluid front" x={408} y={306} width={54} height={28} rx={3} />
-    </g>
-  ) : (
-    <g>
-      <rect class="fluid rear" x={344} y={306} width={46} height={28} rx={3} />
+      <rect class="chamber" x={344} y={306} width={46} height={28} rx={3} />
       <rect class="piston" x={390} y={306} width={18} height={28} rx={3} />
+      <rect class="chamber" x={408} y={306} width={54} height={28} rx={3} />
     </g>
   );
 }

@@ -31,8 +31,8 @@ export function ChainDrawing({ chain, labels, tilt, pointed, choose }: Props) {
       {part('pedal', <PedalArm rodTo={twin ? 245 : chain.booster ? 205 : 318} offset={chain.bar_offset ?? 0} />)}
       {chain.valve && part('valve', <Valve />)}
       {twin && part('bar', <Bar offset={chain.bar_offset ?? 0} tilt={tilt} />)}
-      {twin ? part('front_master', <TwinBody row={-1} />) : part('front_master', <TandemBody chamber="front" />)}
-      {twin ? part('rear_master', <TwinBody row={1} />) : part('rear_master', <TandemBody chamber="rear" />)}
+      {part('front_master', twin ? <TwinBody row={-1} /> : <TandemBody />)}
+      {twin && part('rear_master', <TwinBody row={1} />)}
       {!twin && chain.booster && part('booster', <Booster />)}
       {part('front_brake', chain.front === 'disc' ? <Disc y={FRONT_ROW} /> : <Drum y={FRONT_ROW} />)}
       {part('rear_brake', chain.rear === 'disc' ? <Disc y={REAR_ROW} /> : <Drum y={REAR_ROW} />)}

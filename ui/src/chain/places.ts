@@ -40,8 +40,8 @@ const TWIN: Partial<Record<ChainPart, Place>> = {
 
 const TANDEM: Partial<Record<ChainPart, Place>> = {
   booster: { left: 200, width: 130, bottom: 246 },
-  front_master: { left: 335, width: 112, bottom: 288 },
-  rear_master: { left: 335, width: 112, top: 356 },
+  front_master: { left: 316, width: 134, bottom: 290 },
+  rear_master: { left: 316, width: 134, top: 352 },
 };
 
 const NAMES: Record<ChainPart, string> = {

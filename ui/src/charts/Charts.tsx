@@ -12,16 +12,18 @@ export function CaseCharts({ loadCase }: { loadCase: LoadCase }) {
       <h2 id="balance-title">Balance, {loadCase.name}</h2>
       <p>{loadCase.lock_sentence}</p>
       <div class="pair">
-        <ForceDiagram chart={loadCase.force_chart} marked={marked} />
+        <div>
+          <ForceDiagram chart={loadCase.force_chart} marked={marked} />
+          <details class="fold">
+            <summary>All numbers at every deceleration</summary>
+            <DataTable table={loadCase.table} />
+          </details>
+        </div>
         <div>
           <CurveChart chart={loadCase.adhesion_chart} marked={marked} />
           <DataTable table={loadCase.lock_table} />
         </div>
       </div>
-      <details class="fold">
-        <summary>All numbers at every deceleration</summary>
-        <DataTable table={loadCase.table} />
-      </details>
     </section>
   );
 }

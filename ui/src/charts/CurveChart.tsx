@@ -34,7 +34,7 @@ export function CurveChart({ chart, marked }: { chart: Chart; marked: number | n
 }
 
 function plotOf(chart: Chart, width: number): Plot {
-  const edges = { left: 52, right: width - (width < ROOM_FOR_NAMES ? 14 : 130), top: 34, bottom: HEIGHT - 48 };
+  const edges = { left: 52, right: width - (width < ROOM_FOR_NAMES ? 14 : roomFor(chart)), top: 34, bottom: HEIGHT - 48 };
   const xs = chart.series.flatMap((series) => series.x);
   const ys = chart.series.flatMap((series) => series.y.filter((y) => y !== null));
   return {
@@ -42,6 +42,11 @@ function plotOf(chart: Chart, width: number): Plot {
     x: linear([Math.min(0, ...xs), Math.max(...xs)], [edges.left, edges.right]),
     y: linear(niceDomain(ys), [edges.bottom, edges.top]),
   };
+}
+
+/** Width of the longest name, in letters of about 7 px. */
+function roomFor(chart: Chart): number {
+  return Math.min(210, 20 + 7 * Math.max(...chart.series.map(({ label }) => label.length)));
 }
 
 function pathIn(plot: Plot, series: Series): string {

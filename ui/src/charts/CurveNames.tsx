@@ -5,19 +5,27 @@ import type { Plot } from './Axes.tsx';
 export function CurveNames({ chart, plot }: { chart: ForceChart; plot: Plot }) {
   return (
     <g class="curve-names">
-      {chart.grip_lines.map(({ label, axle, from, to }, i) =>
-        axle === 'front' ? (
-          <text key={i} class="ink-front" x={plot.x(from.front) + 7} y={plot.bottom - 8 - 17 * (i % 4)}>
-            {label}
-          </text>
-        ) : (
-          <RearName key={i} label={label} from={from} to={to} chart={chart} plot={plot} />
-        ),
-      )}
+      {ofAxle(chart, 'front').map(({ label, from }, i) => (
+        <text key={i} class="ink-front" x={plot.x(from.front) + 7} y={plot.bottom - 8}>
+          {shortName(label)}
+        </text>
+      ))}
+      {ofAxle(chart, 'rear').map(({ label, from, to }, i) => (
+        <RearName key={i} label={label} from={from} to={to} chart={chart} plot={plot} />
+      ))}
       <CurveName name="installed" points={chart.installed} chart={chart} plot={plot} />
       <CurveName name="ideal" points={chart.ideal} chart={chart} plot={plot} />
     </g>
   );
+}
+
+/** "front locks, grip 0.6" without its first half, which the legend says. */
+function shortName(label: string): string {
+  return label.split(', ').at(-1) ?? label;
+}
+
+function ofAxle(chart: ForceChart, axle: 'front' | 'rear') {
+  return chart.grip_lines.filter((line) => line.axle === axle);
 }
 
 /** Above a rear line, where it leaves the plot at the right. */
@@ -26,7 +34,7 @@ function RearName({ label, from, to, chart, plot }: { label: string; from: XY; t
   const rear = from.rear + ((to.rear - from.rear) * (front - from.front)) / (to.front - from.front || 1);
   return (
     <text class="ink-rear" x={plot.x(front) - 4} y={Math.min(plot.y(rear), plot.bottom - 26) - 7} text-anchor="end">
-      {label}
+      {shortName(label)}
     </text>
   );
 }
@@ -35,7 +43,7 @@ function RearName({ label, from, to, chart, plot }: { label: string; from: XY; t
 function CurveName({ name, points, chart, plot }: { name: string; points: XY[]; chart: ForceChart; plot: Plot }) {
   const last = points.findLast(({ front, rear }) => front <= chart.x_max * 0.85 && rear <= chart.y_max * 0.94);
   return last === undefined ? null : (
-    <text class="curve-name" x={plot.x(last.front) + 8} y={plot.y(last.rear) + 4}>
+    <text class="curve-name" x={plot.x(last.front)} y={plot.y(last.rear) - 12} text-anchor="middle">
       {name}
     </text>
   );

@@ -48,12 +48,22 @@ export function ForceDiagram({ chart, marked }: { chart: ForceChart; marked: num
         items={[
           { label: 'installed', style: 'installed' },
           { label: 'ideal', style: 'ideal' },
-          ...chart.grip_lines.map((line) => ({ label: line.label, style: `grip-${line.axle}` })),
+          ...gripLegend(chart, width >= ROOM_FOR_NAMES),
           { label: 'constant deceleration', style: 'deceleration' },
         ]}
       />
     </ChartFigure>
   );
+}
+
+/** One entry an axle where the lines carry their names, else one a line. */
+function gripLegend(chart: ForceChart, named: boolean) {
+  return named
+    ? [
+        { label: 'front locks', style: 'grip-front' },
+        { label: 'rear locks', style: 'grip-rear' },
+      ]
+    : chart.grip_lines.map((line) => ({ label: line.label, style: `grip-${line.axle}` }));
 }
 
 function lineThrough(plot: Plot, points: XY[]): string {

@@ -1,6 +1,9 @@
 import type { FieldView } from '../contract.ts';
 import { drafts } from '../state/here.ts';
 
+/** A text longer than this gets a box of several lines. */
+const LONG = 60;
+
 export function TextBox({ view, id }: { view: FieldView; id: string }) {
   const draft = drafts.of(view.path);
 
@@ -14,11 +17,12 @@ export function TextBox({ view, id }: { view: FieldView; id: string }) {
     }
   }
 
+  const Box = view.kind === 'text' && view.written.length > LONG ? 'textarea' : 'input';
   return (
-    <input
+    <Box
       id={id}
-      type="text"
       class="value-box"
+      rows={Box === 'textarea' ? 4 : undefined}
       autocomplete="off"
       spellcheck={view.kind === 'text'}
       value={draft?.typed ?? view.written}
@@ -26,7 +30,7 @@ export function TextBox({ view, id }: { view: FieldView; id: string }) {
       aria-required={view.required}
       aria-invalid={draft?.problem ? true : undefined}
       aria-describedby={draft?.problem ? `${id}-problem ${id}-hint` : `${id}-hint`}
-      onInput={(event) => drafts.type(view, event.currentTarget.value)}
+      onInput={(event: Event) => drafts.type(view, (event.currentTarget as HTMLInputElement).value)}
       onKeyDown={key}
     />
   );

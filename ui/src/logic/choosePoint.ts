@@ -1,12 +1,12 @@
 /** Keeps the chosen deceleration across answers in which the points may have moved. */
 import type { Point } from '../contract.ts';
 
-/** Index of the point nearest to the wanted deceleration; without one, the last that the travel allows. */
-export function choosePoint(points: Point[], wanted: number | null): number {
-  if (wanted === null) {
-    const last = points.findLastIndex((point) => point.within_travel);
-    return last >= 0 ? last : Math.max(0, points.length - 1);
-  }
+/** What is shown first: about a hard stop on a dry road. */
+export const FIRST_SHOWN_G = 0.85;
+
+/** Index of the point nearest to the wanted deceleration, or to a hard stop until one is wanted. */
+export function choosePoint(points: Point[], wantedOrNot: number | null): number {
+  const wanted = wantedOrNot ?? FIRST_SHOWN_G;
   return points.reduce(
     (best, point, i) => (distance(point, wanted) < distance(points[best], wanted) ? i : best),
     0,

@@ -2,6 +2,9 @@ import type { LedgerRow } from '../contract.ts';
 import { fieldUnder } from '../state/here.ts';
 import { jumpTo } from '../state/jump.ts';
 
+/** So many stand open; the rest is folded. */
+const FIRST = 6;
+
 /** What is assumed, and what is worth measuring first. */
 export function Ledger({ rows }: { rows: LedgerRow[] }) {
   const ranked = [...rows].sort((a, b) => a.rank - b.rank);
@@ -12,13 +15,25 @@ export function Ledger({ rows }: { rows: LedgerRow[] }) {
       {ranked.length === 0 ? (
         <p>Nothing is assumed.</p>
       ) : (
-        <ol class="ledger plain">
-          {ranked.map((row) => (
-            <Assumption key={row.path} row={row} />
-          ))}
-        </ol>
+        <Rows rows={ranked.slice(0, FIRST)} />
+      )}
+      {ranked.length > FIRST && (
+        <details class="fold">
+          <summary>{ranked.length - FIRST} more that move less</summary>
+          <Rows rows={ranked.slice(FIRST)} />
+        </details>
       )}
     </section>
+  );
+}
+
+function Rows({ rows }: { rows: LedgerRow[] }) {
+  return (
+    <ol class="ledger plain">
+      {rows.map((row) => (
+        <Assumption key={row.path} row={row} />
+      ))}
+    </ol>
   );
 }
 

@@ -6,7 +6,12 @@ export function Verdict({ verdict, name, story }: { verdict: VerdictData; name: 
     <section class={`verdict is-${verdict.state}`} aria-labelledby="car-name">
       <div class="verdict-car">
         <h1 id="car-name">{name}</h1>
-        {story && <p class="story">{story}</p>}
+        {story && (
+          <details class="story">
+            <summary>Its story</summary>
+            <p>{story}</p>
+          </details>
+        )}
       </div>
       <div class="verdict-said">
         <p class="verdict-line">
