@@ -1,5 +1,7 @@
 package org.brakewright.app;
 
+import static java.util.Objects.requireNonNull;
+
 import java.io.PrintWriter;
 import org.brakewright.app.command.CheckCommand;
 import org.brakewright.app.command.DemoCommand;
@@ -56,9 +58,12 @@ public final class Main implements Runnable {
     }
 
     private static CommandLine line() {
-        return new CommandLine(new Main())
+        CommandLine line = new CommandLine(new Main())
                 .setCaseInsensitiveEnumValuesAllowed(true)
-                .setExecutionExceptionHandler((exception, line, parsed) -> unexpected(exception, line));
+                .setExecutionExceptionHandler((exception, command, parsed) -> unexpected(exception, command));
+        // a value may begin with a minus sign
+        requireNonNull(line.getSubcommands().get("set")).setUnmatchedOptionsArePositionalParams(true);
+        return line;
     }
 
     @Override

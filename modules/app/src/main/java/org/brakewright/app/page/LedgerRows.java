@@ -62,16 +62,16 @@ public final class LedgerRows {
             if (low != null || high != null) {
                 moves.add(what + ": only at one end of the range");
             }
-        } else if (noticeable(low, high)) {
+        } else if (Math.abs(high - low) > NOTICEABLE * Math.max(Math.abs(high), Math.abs(low))) {
             moves.add(what + " " + show.value(low, dimension) + " to " + show.value(high, dimension));
         }
     }
 
     private void addCritical(List<String> moves, @Nullable Double low, @Nullable Double high) {
-        if (low == null && high == null) {
-            return;
-        }
-        if (low == null || high == null || noticeable(low, high)) {
+        if (low != null && high != null && low > 0 && high > 0) {
+            double g = Gravity.STANDARD;
+            add(moves, "rear first above", g * low, g * high, Dimension.ACCELERATION);
+        } else if (!critical(low).equals(critical(high))) {
             moves.add("rear first " + critical(low) + " to " + critical(high));
         }
     }
@@ -83,9 +83,5 @@ public final class LedgerRows {
         return decelerationG <= 0
                 ? "always"
                 : "above " + show.value(decelerationG * Gravity.STANDARD, Dimension.ACCELERATION);
-    }
-
-    private static boolean noticeable(double low, double high) {
-        return Math.abs(high - low) > NOTICEABLE * Math.max(Math.abs(high), Math.abs(low));
     }
 }

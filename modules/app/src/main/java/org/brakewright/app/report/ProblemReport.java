@@ -31,6 +31,9 @@ public final class ProblemReport {
             text.append("  ").append(problem.path());
         }
         text.append("\n  ").append(problem.message()).append('\n');
+        if (!problem.path().isEmpty() && !problem.value().isEmpty()) {
+            text.append("  written: ").append(problem.value()).append('\n');
+        }
         if (!problem.allowed().isEmpty()) {
             text.append("  allowed: ").append(problem.allowed()).append('\n');
         }

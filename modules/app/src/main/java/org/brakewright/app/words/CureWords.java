@@ -46,8 +46,8 @@ public final class CureWords {
 
     private String worse(Cure cure) {
         return cure.worse().stream()
-                .map(finding -> findings.title(finding) + " becomes: "
-                        + FindingWords.word(finding.state()).toLowerCase(Locale.ROOT))
+                .map(finding -> findings.title(finding) + " gets worse ("
+                        + FindingWords.word(finding.state()).toLowerCase(Locale.ROOT) + ")")
                 .distinct()
                 .collect(Collectors.joining("; "));
     }

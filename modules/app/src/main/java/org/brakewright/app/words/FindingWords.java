@@ -36,7 +36,7 @@ public final class FindingWords {
         return capital(WORDS.fill(sentenceKey(finding), name -> value(finding, name)));
     }
 
-    private static String sentenceKey(Finding finding) {
+    static String sentenceKey(Finding finding) {
         String key = finding.key() + "." + key(finding.state());
         return finding.variant().isEmpty() ? key : key + "." + finding.variant();
     }

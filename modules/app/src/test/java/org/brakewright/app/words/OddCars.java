@@ -1,0 +1,148 @@
+package org.brakewright.app.words;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
+import org.brakewright.analysis.Analyse;
+import org.brakewright.analysis.resolve.Resolution;
+import org.brakewright.analysis.resolve.Resolve;
+import org.brakewright.app.Cars;
+import org.brakewright.buildfile.BuildFile;
+import org.brakewright.buildfile.EditOutcome;
+import org.brakewright.buildfile.ReadOutcome;
+import org.brakewright.buildfile.SpanEdit;
+import org.brakewright.findings.Facts;
+import org.brakewright.findings.Finding;
+import org.brakewright.findings.Rules;
+
+/**
+ * The example cars, each with one thing or a few changed so that every rule says everything it can say. The changes are
+ * chosen for what is said, not as good engineering.
+ */
+final class OddCars {
+    private static final List<String> EVERY_CAR = List.of(
+            "",
+            "car.grip=0.05",
+            "car.grip=0.3",
+            "car.grip=0.6",
+            "car.grip=1.6",
+            "intent.hard_stop=0.3 g",
+            "intent.hard_stop=1.4 g",
+            "intent.rule_sets=[student_competition]",
+            "intent.rule_sets=[un_r13h, fmvss_135, state_assessment, student_competition]",
+            "intent.rule_sets=[un_r13h, fmvss_135, state_assessment] & car.grip=0.4",
+            "intent.rule_sets=[state_assessment]",
+            "intent.use=track",
+            "intent.most_travel=20 mm",
+            "front.pad_friction=0.1 & intent.rule_sets=[student_competition, un_r13h]",
+            "front.pad_friction=0.6",
+            "front.pad_friction=0.2",
+            "pedal.travel_to_stop=30 mm",
+            "pedal.travel_to_stop=60 mm",
+            "pedal.travel_to_stop=75 mm & intent.rule_sets=[]",
+            "pedal.travel_to_stop=90 mm",
+            "pedal.travel_to_stop=110 mm & intent.rule_sets=[state_assessment]",
+            "pedal.free_play=0 mm",
+            "car.load_cases[1].cg_height=1200 mm",
+            "front.rated_pressure=20 bar & rear.rated_pressure=20 bar",
+            "front.rated_pressure=400 bar & rear.rated_pressure=400 bar",
+            "front.rated_pressure= & rear.rated_pressure=",
+            "checks.no_leak=no & checks.pushrods_retained=no & checks.brake_lights=yes");
+
+    private static final List<String> TWIN = List.of(
+            "apply.balance_bar.offset=12 mm",
+            "apply.balance_bar.offset=-12 mm",
+            "apply.balance_bar.offset=5 mm",
+            "apply.balance_bar.offset=8 mm & intent.rule_sets=[un_r13h]",
+            "apply.balance_bar.locked_for_road=yes",
+            "apply.balance_bar.locked_for_road=",
+            "apply.balance_bar.tilt_limit=1 deg",
+            "apply.balance_bar.tilt_limit=45 deg",
+            "apply.balance_bar.tilt_limit=45 deg & intent.rule_sets=[state_assessment]",
+            "apply.balance_bar.tilt_limit=1 deg & intent.rule_sets=[state_assessment] & car.grip=0.2",
+            "apply.balance_bar.tilt_limit=2 deg & apply.front_master.bore=1 in",
+            "apply.balance_bar.tilt_limit=6 deg & apply.front_master.bore=1 in",
+            "apply.balance_bar.tilt_limit=2 deg & apply.rear_master.bore=1 in",
+            "apply.balance_bar.tilt_limit=4 deg & apply.rear_master.bore=1 in",
+            "apply.balance_bar.tilt_limit=8 deg & apply.rear_master.bore=1 in",
+            "apply.front_master.stroke=9 mm & apply.rear_master.stroke=9 mm",
+            "apply.front_master.stroke=10.5 mm & apply.rear_master.stroke=10.5 mm",
+            "front.pad_friction=0.3 & intent.hard_stop=0.6 g",
+            "front.threshold_pressure=6 bar",
+            "apply.front_master.bore=2 in & apply.rear_master.bore=2 in & pedal.linkage.pad_arm=60 mm"
+                    + " & front.pad_friction=0.1 & rear.pad_friction=0.1"
+                    + " & intent.rule_sets=[student_competition, un_r13h]",
+            "apply.front_master.bore=0.5 in & apply.rear_master.bore=2 in & rear.pad_friction=0.1"
+                    + " & rear.threshold_pressure=5 bar");
+
+    private static final List<String> TANDEM = List.of(
+            "apply.primary_stroke=8 mm & apply.secondary_stroke=8 mm",
+            "apply.primary_stroke=9.5 mm & apply.secondary_stroke=9.5 mm",
+            "apply.bore=2 in",
+            "apply.bore=1/2 in",
+            "apply.proportioning_valve.adjustable=no");
+
+    private static final List<String> BOOSTED = List.of(
+            "apply.booster.vacuum=1 inHg",
+            "apply.booster.vacuum=22 inHg & pedal.ratio=7",
+            "intent.rule_sets=[state_assessment] & pedal.ratio=9",
+            "intent.rule_sets=[state_assessment] & pedal.ratio=2",
+            "intent.rule_sets=[fmvss_135] & pedal.ratio=2",
+            "apply.proportioning_valve.knee=5 bar",
+            "apply.proportioning_valve.knee=25 bar");
+
+    private static final List<Facts> FACTS = Stream.of(
+                    changed("hill-climber", EVERY_CAR),
+                    changed("hill-climber", TWIN),
+                    changed("shop-pickup", EVERY_CAR),
+                    changed("shop-pickup", TANDEM),
+                    changed("shop-pickup", BOOSTED),
+                    changed("heavy-tourer", EVERY_CAR),
+                    changed("heavy-tourer", TANDEM.subList(0, 4)))
+            .flatMap(List::stream)
+            .toList();
+
+    /** A car as far as workings need it. */
+    static List<org.brakewright.findings.Assessment> assessed() {
+        return Cars.ALL.stream().map(Cars::text).map(Cars::assessed).toList();
+    }
+
+    private OddCars() {}
+
+    /** What every rule says about every car. */
+    static List<Finding> findings() {
+        return FACTS.stream()
+                .flatMap(facts -> Rules.all().stream().flatMap(rule -> rule.judge(facts).stream()))
+                .toList();
+    }
+
+    private static List<Facts> changed(String car, List<String> changes) {
+        List<Facts> facts = new ArrayList<>();
+        for (String change : changes) {
+            facts.add(facts(change(Cars.text(car), change), car + ": " + change));
+        }
+        return facts;
+    }
+
+    private static String change(String text, String change) {
+        String changed = text;
+        for (String edit : change.isEmpty() ? new String[0] : change.split(" & ", -1)) {
+            String[] parts = edit.split("=", 2);
+            changed = switch (SpanEdit.apply(changed, parts[0], parts[1])) {
+                case EditOutcome.Edited edited -> edited.text();
+                case EditOutcome.Refused refused -> throw new AssertionError(edit + ": " + refused.problem());
+            };
+        }
+        return changed;
+    }
+
+    private static Facts facts(String text, String name) {
+        if (!(BuildFile.read(text) instanceof ReadOutcome.Usable usable)) {
+            throw new AssertionError(name + ": " + BuildFile.read(text));
+        }
+        return switch (Resolve.resolve(usable.build())) {
+            case Resolution.Resolved resolved -> new Facts(resolved.build(), Analyse.analyse(resolved.build()));
+            case Resolution.Unusable unusable -> throw new AssertionError(name + ": " + unusable.problems());
+        };
+    }
+}
