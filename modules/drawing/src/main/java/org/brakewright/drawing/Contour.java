@@ -1,0 +1,4 @@
+package org.brakewright.drawing;
+
+/** A line that can bound an area. */
+public sealed interface Contour extends Mark permits Circle, Polyline {}

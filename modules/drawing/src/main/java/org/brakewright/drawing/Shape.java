@@ -1,0 +1,4 @@
+package org.brakewright.drawing;
+
+/** Anything that can stand on a drawing. */
+public sealed interface Shape permits Mark, Dimension, Table, Figure {}
