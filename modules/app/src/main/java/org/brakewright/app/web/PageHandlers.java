@@ -18,6 +18,8 @@ import tools.jackson.core.JacksonException;
 
 /** Answers the page's requests, one at a time: an answer tells the state that its own change led to. */
 final class PageHandlers {
+    private static final String NO_REQUEST = "This is not a request of the page.";
+
     private final Workspace workspace;
     private final boolean demo;
 
@@ -98,10 +100,19 @@ final class PageHandlers {
 
     private static EditRequest request(Context context) {
         try {
-            return Json.read(context.body(), EditRequest.class);
+            EditRequest request = Json.read(context.body(), EditRequest.class);
+            if (request == null || !complete(request.edits())) {
+                throw new BadRequestResponse(NO_REQUEST);
+            }
+            return request;
         } catch (JacksonException broken) {
-            throw new BadRequestResponse("This is not a request of the page.");
+            throw new BadRequestResponse(NO_REQUEST);
         }
+    }
+
+    private static boolean complete(@Nullable List<Workspace.@Nullable Edit> edits) {
+        return edits == null
+                || edits.stream().allMatch(edit -> edit != null && edit.path() != null && edit.text() != null);
     }
 
     /** Whether the page has seen the newest state; otherwise nothing is changed and it is told so. */

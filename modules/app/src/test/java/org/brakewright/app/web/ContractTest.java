@@ -1,0 +1,77 @@
+package org.brakewright.app.web;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.stream.Stream;
+import org.brakewright.app.Cars;
+import org.brakewright.app.page.PageMaker;
+import org.brakewright.app.report.Json;
+import org.brakewright.app.words.Show;
+import org.brakewright.app.words.UnitSystem;
+import org.brakewright.buildfile.LocatedProblem;
+import org.brakewright.model.Problem;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.json.JsonMapper;
+
+/** Both sides of the wire say the same: every key, every kind of value, in both directions. */
+class ContractTest {
+    private static final Contract CONTRACT = new Contract();
+    private static final PageMaker.Frame FRAME = new PageMaker.Frame(3, "car.yaml", true, true, false);
+
+    @Test
+    void theContractIsUnderstood() {
+        assertThat(CONTRACT.names())
+                .contains("Page", "Finding", "Cure", "Point", "ForceChart", "FieldView", "WorkingStep", "Refusal");
+        assertThat(CONTRACT.keysOf("Page")).hasSizeGreaterThan(15).contains("load_cases", "cautions");
+        assertThat(CONTRACT.differences("Card", JsonMapper.shared().readTree("{\"key\":\"efort\",\"more\":1}")))
+                .contains("Card.label is missing", "Card.more is not in the contract")
+                .anyMatch(line -> line.startsWith("Card.key is \"efort\""));
+    }
+
+    @ParameterizedTest
+    @MethodSource("cars")
+    void thePageIsWhatTheContractSays(String text) {
+        for (UnitSystem system : UnitSystem.values()) {
+            JsonNode page = json(new PageMaker(new Show(system)).make(Cars.assessed(text), FRAME));
+            assertThat(CONTRACT.differences("Page", page)).isEmpty();
+            assertThat(page.toString()).doesNotContain("NaN", "Infinity");
+        }
+    }
+
+    static Stream<String> cars() {
+        return Stream.of(
+                Cars.text("hill-climber"),
+                Cars.text("shop-pickup"),
+                Cars.text("heavy-tourer"),
+                Cars.text("hill-climber", "grip: 1.0 ± 0.1 (assumed)", "grip: 0.05"),
+                Cars.text("hill-climber", "cg_height: 405 ± 30 mm (assumed)", "cg_height: 1300 mm"),
+                Cars.text("hill-climber", "bore: 0.70 in (part sheet)", "bore: 2 in")
+                        .replace("0.40 ± 0.04 (part sheet)", "0.1")
+                        .replace("pad_arm: 268 mm", "pad_arm: 60 mm"));
+    }
+
+    @Test
+    void aRefusalIsWhatTheContractSays() {
+        LocatedProblem problem = new LocatedProblem(3, 4, new Problem("pedal.ratio", "six", "no number", "1 to 15"));
+        JsonNode refusal = json(PageHandlers.Refusal.of(List.of(problem)));
+        assertThat(CONTRACT.differences("Refusal", refusal)).isEmpty();
+    }
+
+    @Test
+    void requestsAreWhatTheContractSays() {
+        List<String> taken = Arrays.stream(PageHandlers.EditRequest.class.getRecordComponents())
+                .map(component -> component.getName())
+                .toList();
+        assertThat(CONTRACT.keysOf("EditRequest")).containsExactlyInAnyOrderElementsOf(taken);
+        assertThat(taken).containsAll(CONTRACT.keysOf("StepRequest"));
+    }
+
+    private static JsonNode json(Object value) {
+        return JsonMapper.shared().readTree(Json.write(value));
+    }
+}
