@@ -2,12 +2,15 @@ package org.brakewright.app.page;
 
 import java.util.List;
 import java.util.stream.Collectors;
+import org.brakewright.analysis.vehicle.HardStop;
 import org.brakewright.analysis.working.Step;
 import org.brakewright.analysis.working.Working;
 import org.brakewright.analysis.working.Workings;
 import org.brakewright.app.words.LawWords;
 import org.brakewright.app.words.Show;
 import org.brakewright.findings.Assessment;
+import org.brakewright.quantity.Dimension;
+import org.jspecify.annotations.Nullable;
 
 /** Workings as the page shows them. */
 final class WorkingViews {
@@ -19,23 +22,34 @@ final class WorkingViews {
 
     List<PageView.Working> of(Assessment assessment) {
         return Workings.of(assessment.resolved(), assessment.analysis()).stream()
-                .map(this::view)
+                .map(working -> view(working, assessment.analysis().hardStop()))
                 .toList();
     }
 
-    private PageView.Working view(Working working) {
+    private PageView.Working view(Working working, @Nullable HardStop stop) {
         String title = switch (working.key()) {
             case "effort" -> "Pedal effort";
             case "travel" -> "Pedal travel";
             case "balance" -> "Front share";
             default -> "Rear locks first";
         };
-        Step last = working.steps().getLast();
         return new PageView.Working(
                 working.key(),
                 title,
-                show.value(last.result(), last.dimension()),
+                result(working, stop),
                 working.steps().stream().map(this::step).toList());
+    }
+
+    /** The number that the working opens, as its headline card shows it: not every working ends with it. */
+    private String result(Working working, @Nullable HardStop stop) {
+        if (stop != null && working.key().equals("effort")) {
+            return show.value(stop.point().pedalForceN(), Dimension.FORCE);
+        }
+        if (stop != null && working.key().equals("balance")) {
+            return show.percent(stop.frontShare());
+        }
+        Step last = working.steps().getLast();
+        return show.value(last.result(), last.dimension());
     }
 
     private PageView.WorkingStep step(Step step) {

@@ -1,0 +1,95 @@
+package org.brakewright.app.page;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
+import org.brakewright.app.Cars;
+import org.brakewright.app.words.Show;
+import org.brakewright.app.words.UnitSystem;
+import org.brakewright.buildfile.EditOutcome;
+import org.brakewright.buildfile.SpanEdit;
+import org.brakewright.findings.Assessment;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+class PageMakerTest {
+    private static final PageMaker.Frame FRAME = new PageMaker.Frame(1, "car.yaml", false, false, false);
+
+    @ParameterizedTest
+    @ValueSource(strings = {"hill-climber", "shop-pickup", "heavy-tourer"})
+    void effortTravelBalanceAndMarginAreNeverShownApart(String car) {
+        for (UnitSystem system : UnitSystem.values()) {
+            assertThat(page(Cars.text(car), system).headline().stream().map(PageView.Card::key))
+                    .containsExactly("effort", "travel", "balance", "margin");
+        }
+    }
+
+    /** A working that is opened from a card is headed by the number on the card. */
+    @ParameterizedTest
+    @ValueSource(strings = {"hill-climber", "shop-pickup", "heavy-tourer"})
+    void workingsOpenTheNumberOnTheirCard(String car) {
+        PageView page = page(Cars.text(car), UnitSystem.METRIC);
+        Map<String, Set<String>> results = page.workings().stream()
+                .collect(Collectors.groupingBy(
+                        PageView.Working::key, Collectors.mapping(PageView.Working::result, Collectors.toSet())));
+        assertThat(page.headline())
+                .allSatisfy(card -> assertThat(results.get(card.key()))
+                        .as(card.key())
+                        .anyMatch(result -> card.value().endsWith(result)));
+    }
+
+    /** An edit that the page offers is understood by the file, and brings what its sentence promises. */
+    @ParameterizedTest
+    @ValueSource(strings = {"hill-climber", "shop-pickup", "heavy-tourer"})
+    void curesBringWhatTheyPromise(String car) {
+        Assessment before = Cars.assessed(Cars.text(car));
+        PageView page = page(Cars.text(car), UnitSystem.METRIC);
+        int tried = 0;
+        for (int i = 0; i < page.findings().size(); i++) {
+            PageView.Cure cure = page.findings().get(i).cure();
+            if (cure != null) {
+                PageView after = page(edited(Cars.text(car), cure.edits()), UnitSystem.METRIC);
+                assertThat(cure.sentence())
+                        .contains("effort " + after.headline().get(0).value())
+                        .contains("travel " + after.headline().get(1).value())
+                        .contains("rear first " + after.headline().get(3).value());
+                tried++;
+            }
+        }
+        assertThat(tried).isPositive();
+        assertThat(page.findings()).hasSameSizeAs(before.findings());
+    }
+
+    /** Every input that a finding, a part of the picture or the ledger leads to can be typed on the page. */
+    @ParameterizedTest
+    @ValueSource(strings = {"hill-climber", "shop-pickup", "heavy-tourer"})
+    void whateverLeadsToAnInputFindsIt(String car) {
+        PageView page = page(Cars.text(car), UnitSystem.METRIC);
+        Set<String> inputs = page.inputs().stream()
+                .flatMap(section -> section.fields().stream())
+                .map(PageView.FieldView::path)
+                .collect(Collectors.toSet());
+        assertThat(page.ledger().stream().map(PageView.LedgerRow::path)).isSubsetOf(inputs);
+        assertThat(List.of("foot", "pedal", "front_master", "front_brake", "rear_brake", "front_tyre"))
+                .allSatisfy(part ->
+                        assertThat(inputs).contains(page.chain().inputs().get(part)));
+    }
+
+    private static String edited(String text, List<PageView.Edit> edits) {
+        String edited = text;
+        for (PageView.Edit edit : edits) {
+            edited = switch (SpanEdit.apply(edited, edit.path(), edit.text())) {
+                case EditOutcome.Edited done -> done.text();
+                case EditOutcome.Refused refused -> throw new AssertionError(refused.problem());
+            };
+        }
+        return edited;
+    }
+
+    private static PageView page(String text, UnitSystem system) {
+        return new PageMaker(new Show(system)).make(Cars.assessed(text), FRAME);
+    }
+}
