@@ -21,8 +21,8 @@ public record Drawing(
     }
 
     /** A drawing that may be cut. */
-    public static Drawing of(TitleBlock title, List<Shape> shapes) {
-        return new Drawing(title, shapes, null);
+    public static Drawing of(TitleBlock title, List<? extends Shape> shapes) {
+        return new Drawing(title, List.copyOf(shapes), null);
     }
 
     /** The same, forbidden to cut. */
