@@ -1,6 +1,7 @@
 package org.brakewright.analysis.balance;
 
 import org.brakewright.analysis.vehicle.HardStop;
+import org.brakewright.analysis.vehicle.OperatingPoint;
 import org.brakewright.kernel.lever.BalanceBar;
 import org.brakewright.model.resolved.ResolvedApply;
 import org.brakewright.model.resolved.ResolvedApply.Bar;
@@ -27,11 +28,12 @@ public final class BarStates {
                 new BalanceBar(spacing, limit).frontShare(),
                 new BalanceBar(spacing, -limit).frontShare(),
                 bar.movementPerTurn() / spacing,
-                hardStop == null
-                        ? 0
-                        : set.tilt(
-                                hardStop.point().frontStrokeM(),
-                                hardStop.point().rearStrokeM()),
+                hardStop == null ? 0 : tilt(bar, hardStop.point()),
                 bar.tiltLimit());
+    }
+
+    /** Tilt (rad) of a bar that rests square, with the masters where they are at a point; plus when the front rod is ahead. */
+    public static double tilt(Bar bar, OperatingPoint point) {
+        return new BalanceBar(bar.clevisSpacing(), bar.offset()).tilt(point.frontStrokeM(), point.rearStrokeM());
     }
 }

@@ -24,9 +24,10 @@ final class HeadlineCards {
         HardStop stop = assessment.analysis().hardStop();
         String at = "hard stop of " + g(assessment.resolved().aims().hardStopG());
         if (stop == null) {
-            cards.add(card(assessment, "effort", "Pedal effort", "none gives it", at, "pedal_effort"));
-            cards.add(card(assessment, "travel", "Pedal travel", "not known", at, "pedal_effort"));
-            cards.add(card(assessment, "balance", "Front share", "not known", at, "pedal_effort"));
+            State state = worst(assessment, "pedal_effort");
+            cards.add(unopened(state, "effort", "Pedal effort", "beyond any push", at));
+            cards.add(unopened(state, "travel", "Pedal travel", "not known", at));
+            cards.add(unopened(state, "balance", "Front share", "not known", at));
         } else {
             stopCards(assessment, stop, at, cards);
         }
@@ -36,48 +37,46 @@ final class HeadlineCards {
 
     private void stopCards(Assessment assessment, HardStop stop, String at, List<PageView.Card> cards) {
         cards.add(card(
-                assessment,
+                worst(assessment, "pedal_effort"),
                 "effort",
                 "Pedal effort",
                 show.value(stop.point().pedalForceN(), Dimension.FORCE),
-                at + "; aim " + show.value(assessment.resolved().aims().mostEffort(), Dimension.FORCE),
-                "pedal_effort"));
+                at + "; aim " + show.value(assessment.resolved().aims().mostEffort(), Dimension.FORCE)));
         cards.add(card(
-                assessment,
+                worst(assessment, "pedal_travel", "pedal_reserve", "master_stroke"),
                 "travel",
                 "Pedal travel",
                 show.value(stop.point().pedalTravelM(), Dimension.LENGTH),
                 "aim " + show.value(assessment.resolved().aims().mostTravel(), Dimension.LENGTH) + ", "
-                        + show.percent(stop.reserveShare()) + " of the travel left",
-                "pedal_travel",
-                "pedal_reserve",
-                "master_stroke"));
+                        + show.percent(stop.reserveShare()) + " of the travel left"));
         cards.add(card(
-                assessment,
+                worst(assessment, "front_share", "bar_range"),
                 "balance",
                 "Front share",
                 show.percent(stop.frontShare()),
                 "ideal " + show.percent(stop.idealFrontShare()) + " at "
-                        + g(stop.point().decelerationG()),
-                "front_share",
-                "bar_range"));
+                        + g(stop.point().decelerationG())));
     }
 
     private PageView.Card margin(Assessment assessment) {
         Double critical = assessment.headline().criticalDecelerationG();
-        String value = critical == null ? "never" : critical <= 0 ? "always" : "above " + g(critical);
-        return card(
-                assessment,
-                "margin",
-                "Rear locks first",
-                value,
-                "tyre grip " + show.number(assessment.analysis().grip()),
-                "rear_locks_first");
+        State state = worst(assessment, "rear_locks_first");
+        String label = "Rear locks first";
+        String grip = "tyre grip " + show.number(assessment.analysis().grip());
+        if (critical == null || critical <= 0) {
+            return unopened(state, "margin", label, critical == null ? "never" : "always", grip);
+        }
+        return card(state, "margin", label, "above " + g(critical), grip);
     }
 
-    private static PageView.Card card(
-            Assessment assessment, String key, String label, String value, String note, String... rules) {
-        return new PageView.Card(key, label, value, note, FindingWords.key(worst(assessment, rules)), key);
+    /** A number that a working opens. */
+    private static PageView.Card card(State state, String key, String label, String value, String note) {
+        return new PageView.Card(key, label, value, note, FindingWords.key(state), key);
+    }
+
+    /** A word in place of a number, with no working behind it. */
+    private static PageView.Card unopened(State state, String key, String label, String value, String note) {
+        return new PageView.Card(key, label, value, note, FindingWords.key(state), null);
     }
 
     private static State worst(Assessment assessment, String... rules) {

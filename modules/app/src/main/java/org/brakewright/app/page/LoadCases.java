@@ -4,13 +4,15 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.brakewright.analysis.LoadCaseResult;
+import org.brakewright.analysis.balance.BarState;
+import org.brakewright.analysis.balance.BarStates;
 import org.brakewright.analysis.balance.Lock;
 import org.brakewright.analysis.vehicle.OperatingPoint;
 import org.brakewright.app.words.Show;
 import org.brakewright.findings.Assessment;
 import org.brakewright.kernel.dynamics.Gravity;
-import org.brakewright.kernel.lever.BalanceBar;
 import org.brakewright.model.resolved.ResolvedApply;
 import org.brakewright.quantity.Dimension;
 import org.jspecify.annotations.Nullable;
@@ -71,11 +73,7 @@ final class LoadCases {
     }
 
     private static double barTilt(ResolvedApply apply, OperatingPoint point) {
-        return apply instanceof ResolvedApply.Twin twin
-                ? Math.toDegrees(
-                        new BalanceBar(twin.bar().clevisSpacing(), twin.bar().offset())
-                                .tilt(point.frontStrokeM(), point.rearStrokeM()))
-                : 0;
+        return apply instanceof ResolvedApply.Twin twin ? Math.toDegrees(BarStates.tilt(twin.bar(), point)) : 0;
     }
 
     private Map<String, List<String>> texts(Assessment assessment, OperatingPoint point) {
@@ -84,13 +82,7 @@ final class LoadCases {
         texts.put("pedal", List.of("ratio " + show.number(assessment.analysis().pedalRatio())));
         switch (assessment.resolved().apply()) {
             case ResolvedApply.Twin twin -> {
-                texts.put(
-                        "bar",
-                        List.of(show.percent(new BalanceBar(
-                                                twin.bar().clevisSpacing(),
-                                                twin.bar().offset())
-                                        .frontShare())
-                                + " front"));
+                bar(assessment).ifPresent(bar -> texts.put("bar", List.of(show.percent(bar.frontShare()) + " front")));
                 texts.put("front_master", master(twin.front().bore(), point.frontStrokeM()));
                 texts.put("rear_master", master(twin.rear().bore(), point.rearStrokeM()));
             }
@@ -113,6 +105,10 @@ final class LoadCases {
         texts.put("front_tyre", List.of(grip(point.frontAdhesion())));
         texts.put("rear_tyre", List.of(grip(point.rearAdhesion())));
         return texts;
+    }
+
+    private static Optional<BarState> bar(Assessment assessment) {
+        return Optional.ofNullable(assessment.analysis().bar());
     }
 
     private List<String> master(double bore, double stroke) {

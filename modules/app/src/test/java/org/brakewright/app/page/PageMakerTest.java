@@ -12,6 +12,7 @@ import org.brakewright.app.words.UnitSystem;
 import org.brakewright.buildfile.EditOutcome;
 import org.brakewright.buildfile.SpanEdit;
 import org.brakewright.findings.Assessment;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
@@ -39,6 +40,21 @@ class PageMakerTest {
                 .allSatisfy(card -> assertThat(results.get(card.key()))
                         .as(card.key())
                         .anyMatch(result -> card.value().endsWith(result)));
+    }
+
+    /** A car that no push stops as hard as wanted has nothing to open but says so. */
+    @Test
+    void aCardWithoutANumberOpensNothing() {
+        String hopeless = Cars.text("hill-climber", "hard_stop: 0.9 g", "hard_stop: 1.2 g")
+                .replace("0.40 ± 0.04 (part sheet)", "0.05")
+                .replace("kg (measured)", "kg")
+                .replace("axle: 3", "axle: 43");
+        PageView page = page(hopeless, UnitSystem.METRIC);
+        assertThat(page.headline().getFirst().value()).isEqualTo("beyond any push");
+        assertThat(page.headline().subList(0, 3)).allSatisfy(card -> {
+            assertThat(card.working()).isNull();
+            assertThat(card.state()).isEqualTo("stop");
+        });
     }
 
     /** An edit that the page offers is understood by the file, and brings what its sentence promises. */
