@@ -16,6 +16,7 @@ import org.brakewright.analysis.chain.ChainState;
 import org.brakewright.analysis.chain.PanicPushes;
 import org.brakewright.analysis.failure.Failures;
 import org.brakewright.analysis.pedal.TravelModel;
+import org.brakewright.analysis.pedal.TravelShare;
 import org.brakewright.analysis.vehicle.HardStop;
 import org.brakewright.analysis.vehicle.HardStops;
 import org.brakewright.analysis.vehicle.Loads;
@@ -66,7 +67,7 @@ public final class Analyse {
     }
 
     private Analysis all() {
-        HardStop hardStop = HardStops.of(build, curve, points, travel);
+        HardStop hardStop = HardStops.of(build, points, this::budget);
         List<LoadCaseResult> results = new ArrayList<>();
         List<ForceDiagram> diagrams = new ArrayList<>();
         for (ResolvedLoadCase loadCase : build.car().loadCases()) {
@@ -88,6 +89,10 @@ public final class Analyse {
                 effortsForRules(),
                 StopsFrom.of(build, curve, firstLocks(results)),
                 List.copyOf(diagrams));
+    }
+
+    private List<TravelShare> budget(OperatingPoint point) {
+        return withTables ? travel.budget(curve.at(point.pedalForceN())) : List.of();
     }
 
     private List<StopsFrom.FirstLock> firstLocks(List<LoadCaseResult> results) {

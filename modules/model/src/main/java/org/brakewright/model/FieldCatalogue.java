@@ -5,12 +5,14 @@ import java.lang.reflect.RecordComponent;
 import java.lang.reflect.Type;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Pattern;
 
 /** Every quantity the build file can hold, read once from the records of the model. */
 public final class FieldCatalogue {
+    private static final Pattern WORD = Pattern.compile("(?<=[a-z])(?=[A-Z0-9])");
     private static final Pattern INDEX = Pattern.compile("\\[\\d+]");
     private static final Map<String, Field> FIELDS = collect();
 
@@ -37,7 +39,7 @@ public final class FieldCatalogue {
 
     /** The build file's key for a record component: its name in snake_case. */
     public static String key(RecordComponent component) {
-        return component.getName().replaceAll("(?<=[a-z])(?=[A-Z0-9])", "_").toLowerCase(java.util.Locale.ROOT);
+        return WORD.matcher(component.getName()).replaceAll("_").toLowerCase(Locale.ROOT);
     }
 
     private static Map<String, Field> collect() {

@@ -30,8 +30,8 @@ public final class Ledger {
             Build build, ResolvedBuild resolved, List<Assumption> assumptions, Headline nominal) {
         List<LedgerEntry> entries = new ArrayList<>();
         for (Assumption assumption : assumptions) {
-            Headline low = headline(build, assumption, assumption.low(), nominal);
-            Headline high = headline(build, assumption, assumption.high(), nominal);
+            Headline low = headline(build, resolved, assumption, assumption.low(), nominal);
+            Headline high = headline(build, resolved, assumption, assumption.high(), nominal);
             entries.add(new LedgerEntry(assumption, low, high, weight(resolved, low, high)));
         }
         entries.sort(Comparator.comparingDouble(LedgerEntry::weight).reversed());
@@ -39,14 +39,28 @@ public final class Ledger {
     }
 
     /** An end of a range may contradict a value that the builder gave; then it moves nothing that could be told. */
-    private static Headline headline(Build build, Assumption assumption, double value, Headline nominal) {
+    private static Headline headline(
+            Build build, ResolvedBuild resolved, Assumption assumption, double value, Headline nominal) {
         if (value == assumption.value()) {
             return nominal;
         }
         return switch (Resolve.resolve(build, Map.of(assumption.path(), value))) {
+            case Resolution.Resolved moved when sameCar(moved.build(), resolved) -> nominal;
             case Resolution.Resolved moved -> Headline.of(Analyse.forJudging(moved.build()));
             case Resolution.Unusable unusable -> nominal;
         };
+    }
+
+    /** Most aims are only held against the results and move none of them. */
+    private static boolean sameCar(ResolvedBuild one, ResolvedBuild other) {
+        return one.aims().hardStopG() == other.aims().hardStopG()
+                && one.car().equals(other.car())
+                && one.front().equals(other.front())
+                && one.rear().equals(other.rear())
+                && one.pedal().equals(other.pedal())
+                && one.apply().equals(other.apply())
+                && one.frontCircuit().equals(other.frontCircuit())
+                && one.rearCircuit().equals(other.rearCircuit());
     }
 
     private static double weight(ResolvedBuild build, Headline low, Headline high) {

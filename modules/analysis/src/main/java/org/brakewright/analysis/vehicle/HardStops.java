@@ -2,9 +2,8 @@ package org.brakewright.analysis.vehicle;
 
 import java.util.List;
 import java.util.Optional;
-import org.brakewright.analysis.chain.ChainCurve;
+import java.util.function.Function;
 import org.brakewright.analysis.hydraulics.Strokes;
-import org.brakewright.analysis.pedal.TravelModel;
 import org.brakewright.analysis.pedal.TravelShare;
 import org.brakewright.kernel.dynamics.AxleLoads;
 import org.brakewright.model.resolved.ResolvedBuild;
@@ -15,21 +14,20 @@ import org.jspecify.annotations.Nullable;
 public final class HardStops {
     private HardStops() {}
 
-    /** The hard stop of the heaviest load case; null when no pedal force gives it. */
+    /**
+     * The hard stop of the heaviest load case; null when no pedal force gives it.
+     *
+     * @param budget travel by cause at a point, empty when nobody wants it
+     */
     public static @Nullable HardStop of(
-            ResolvedBuild build, ChainCurve curve, OperatingPoints points, TravelModel travel) {
+            ResolvedBuild build, OperatingPoints points, Function<OperatingPoint, List<TravelShare>> budget) {
         ResolvedLoadCase heaviest = build.car().heaviest();
         AxleLoads loads = Loads.of(build.car(), heaviest);
         Optional<OperatingPoint> point = points.atDeceleration(build.aims().hardStopG(), loads);
         if (point.isEmpty()) {
             return null;
         }
-        return describe(
-                build,
-                heaviest.name(),
-                point.get(),
-                loads,
-                travel.budget(curve.at(point.get().pedalForceN())));
+        return describe(build, heaviest.name(), point.get(), loads, budget.apply(point.get()));
     }
 
     private static HardStop describe(

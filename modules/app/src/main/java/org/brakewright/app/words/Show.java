@@ -1,6 +1,7 @@
 package org.brakewright.app.words;
 
-import java.util.Locale;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import org.brakewright.findings.Figure;
 import org.brakewright.quantity.Dimension;
 import org.brakewright.quantity.QuantityWriter;
@@ -91,7 +92,8 @@ public final class Show {
     }
 
     private static String rounded(double value, int decimals) {
-        String text = String.format(Locale.ROOT, "%." + decimals + "f", value);
-        return text.matches("-0(\\.0*)?") ? text.substring(1) : text;
+        return BigDecimal.valueOf(value)
+                .setScale(decimals, RoundingMode.HALF_UP)
+                .toPlainString();
     }
 }
