@@ -123,7 +123,12 @@ public final class Analyse {
     }
 
     private static @Nullable Double critical(List<RearFirst> rearFirst) {
-        return rearFirst.isEmpty() ? null : rearFirst.getFirst().fromG();
+        for (RearFirst stretch : rearFirst) {
+            if (stretch.matters()) {
+                return stretch.fromG();
+            }
+        }
+        return null;
     }
 
     /** With all four wheels at their grip the car slows at that grip, which sets both axle loads. */

@@ -14,7 +14,7 @@ import org.jspecify.annotations.Nullable;
  * @param frontLoadN static
  * @param rearLoadN static
  * @param cgHeightM over the ground
- * @param criticalDecelerationG where the rear starts to use more grip than the front; 0 when always; null when never
+ * @param criticalDecelerationG start of the first stretch beyond 0.15 g over which the rear uses more grip than the front; 0 when always; null when never
  * @param rearFirst all such stretches, rising
  * @param gripLock which axle locks first at the car's own grip; null when no pedal force locks a wheel
  * @param allLockedForceN pedal force that locks all four wheels at the car's grip; null when none does

@@ -1,6 +1,7 @@
 package org.brakewright.findings;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -66,6 +67,15 @@ public final class Judged {
 
     /** The finding. */
     public Finding finding() {
-        return new Finding(key, subject, state, variant, found, limit, Map.copyOf(figures), List.copyOf(inputs), null);
+        return new Finding(
+                key,
+                subject,
+                state,
+                variant,
+                found,
+                limit,
+                Collections.unmodifiableMap(new LinkedHashMap<>(figures)),
+                List.copyOf(inputs),
+                null);
     }
 }

@@ -8,4 +8,12 @@ import org.jspecify.annotations.Nullable;
  * @param fromG g
  * @param toG g; null when it does not end within the range looked at
  */
-public record RearFirst(double fromG, @Nullable Double toG) {}
+public record RearFirst(double fromG, @Nullable Double toG) {
+    /** Where judging begins, as in the published rules (UN R13-H Annex 5, from memory), g. */
+    public static final double JUDGED_FROM_G = 0.15;
+
+    /** Whether it reaches beyond the gentlest braking, where who is first means nothing. */
+    public boolean matters() {
+        return toG == null || toG > JUDGED_FROM_G;
+    }
+}

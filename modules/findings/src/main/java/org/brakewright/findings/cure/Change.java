@@ -1,15 +1,21 @@
 package org.brakewright.findings.cure;
 
+import java.util.Collections;
 import java.util.Map;
+import java.util.TreeMap;
 
 /**
  * One thing a builder could change.
  *
  * @param kind what is done
- * @param values new SI values by key path
+ * @param values new SI values by key path, kept sorted so that the same input gives the same bytes
  * @param amount how much, in the kind's own measure: turns, steps, ratio; plus and minus as the kind says
  */
 public record Change(Kind kind, Map<String, Double> values, double amount) {
+
+    public Change {
+        values = Collections.unmodifiableMap(new TreeMap<>(values));
+    }
 
     /** What is done, least work first. */
     public enum Kind {

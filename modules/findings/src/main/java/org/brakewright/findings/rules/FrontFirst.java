@@ -15,7 +15,6 @@ import org.brakewright.model.intent.RuleSet;
 
 /** The front must lock first from 0.15 to 0.80 g, by UN R13-H and by FMVSS 135; an anti-lock system is not judged. */
 public final class FrontFirst implements Rule {
-    private static final double FROM_G = 0.15;
     private static final double TO_G = 0.80;
 
     @Override
@@ -50,8 +49,8 @@ public final class FrontFirst implements Rule {
 
     private static double firstWithin(LoadCaseResult loadCase) {
         for (RearFirst stretch : loadCase.rearFirst()) {
-            if (stretch.fromG() < TO_G && (stretch.toG() == null || stretch.toG() > FROM_G)) {
-                return Math.max(FROM_G, stretch.fromG());
+            if (stretch.fromG() < TO_G && stretch.matters()) {
+                return Math.max(RearFirst.JUDGED_FROM_G, stretch.fromG());
             }
         }
         return Double.POSITIVE_INFINITY;

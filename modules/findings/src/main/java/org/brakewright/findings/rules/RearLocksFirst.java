@@ -17,8 +17,6 @@ import org.jspecify.annotations.Nullable;
  * turns round. Below 0.15 g, where the published rules begin too, nothing is judged.
  */
 public final class RearLocksFirst implements Rule {
-    private static final double FROM_G = 0.15;
-
     @Override
     public String key() {
         return "rear_locks_first";
@@ -61,13 +59,13 @@ public final class RearLocksFirst implements Rule {
             judged.saying("always");
             return;
         }
-        judged.found(Figure.g(Math.max(FROM_G, stretch.fromG())));
+        judged.found(Figure.g(Math.max(RearFirst.JUDGED_FROM_G, stretch.fromG())));
     }
 
     /** The first stretch that reaches beyond where judging begins; they come rising. */
     private static @Nullable RearFirst first(LoadCaseResult loadCase) {
         for (RearFirst stretch : loadCase.rearFirst()) {
-            if (stretch.toG() == null || stretch.toG() > FROM_G) {
+            if (stretch.matters()) {
                 return stretch;
             }
         }
