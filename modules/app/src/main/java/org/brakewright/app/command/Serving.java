@@ -5,6 +5,7 @@ import java.nio.file.Path;
 import org.brakewright.app.report.ProblemReport;
 import org.brakewright.app.web.Browser;
 import org.brakewright.app.web.PageServer;
+import org.brakewright.app.web.Rehearsal;
 import org.brakewright.app.workspace.Workspace;
 import picocli.CommandLine;
 
@@ -38,6 +39,7 @@ final class Serving {
                 line.getOut().println("No browser could be opened from here: open the address yourself.");
                 line.getOut().flush();
             }
+            Rehearsal.behindThePage(workspace);
             server.join();
             return ExitCode.FINE;
         } catch (PageServer.PortTaken taken) {

@@ -10,6 +10,7 @@ import java.util.concurrent.Callable;
 import org.brakewright.app.report.JsonReport;
 import org.brakewright.app.report.TextReport;
 import org.brakewright.app.web.PageServer;
+import org.brakewright.app.web.Rehearsal;
 import org.brakewright.app.words.Show;
 import org.brakewright.app.words.UnitSystem;
 import org.brakewright.app.workspace.Workspace;
@@ -19,6 +20,8 @@ import picocli.CommandLine.Parameters;
 /** Runs what a builder runs, once, so that the launcher can train its start-up cache. */
 @Command(name = "warm", hidden = true, description = "Trains the start-up cache.")
 public final class WarmCommand implements Callable<Integer> {
+    private static final int ROUNDS = 100;
+
     @Parameters(paramLabel = "FILE")
     private Path file = Path.of("");
 
@@ -40,6 +43,7 @@ public final class WarmCommand implements Callable<Integer> {
                                 .build(),
                         BodyHandlers.ofString());
             }
+            Rehearsal.run(opened.workspace(), ROUNDS);
         }
         return ExitCode.FINE;
     }

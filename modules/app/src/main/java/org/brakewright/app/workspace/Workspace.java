@@ -71,6 +71,11 @@ public final class Workspace {
         return assessment;
     }
 
+    /** The text of the file as it stands. */
+    public synchronized String text() {
+        return text;
+    }
+
     /** Counts up with every change. */
     public synchronized int revision() {
         return revision;
