@@ -26,11 +26,10 @@ public final class Rehearsal {
         }
     }
 
-    /** Rehearses behind the page, giving way to everything else; ends with the process. */
+    /** Rehearses behind the page; ends with the process. */
     public static void behindThePage(Workspace workspace) {
         Thread thread = new Thread(() -> run(workspace, ROUNDS_BEHIND_THE_PAGE), "rehearsal");
         thread.setDaemon(true);
-        thread.setPriority(Thread.MIN_PRIORITY);
         thread.start();
     }
 }
