@@ -47,15 +47,15 @@ function Workbench({ page }: { page: Page }) {
         <div class="bench">
           <ChainView page={page} />
           <Findings findings={page.findings} />
-        </div>
-        {chosen && <CaseCharts loadCase={chosen} />}
-        <CarCharts page={page} />
-        <div class="pair">
-          <TravelBudget rows={page.travel_budget} />
-          <section aria-labelledby="failures-title">
-            <h2 id="failures-title">When something fails</h2>
-            <DataTable table={page.failures} />
-          </section>
+          <div class="numbers">
+            {chosen && <CaseCharts loadCase={chosen} />}
+            <CarCharts page={page} />
+            <TravelBudget rows={page.travel_budget} />
+            <section aria-labelledby="failures-title">
+              <h2 id="failures-title">When something fails</h2>
+              <DataTable table={page.failures} />
+            </section>
+          </div>
         </div>
         <Ledger rows={page.ledger} />
         <Inputs sections={page.inputs} />
