@@ -47,7 +47,7 @@ function Workbench({ page }: { page: Page }) {
         <div class="bench">
           <ChainView page={page} />
           <Findings findings={page.findings} />
-          <div class="numbers">
+          <div class="results">
             {chosen && <CaseCharts loadCase={chosen} />}
             <CarCharts page={page} />
             <TravelBudget rows={page.travel_budget} />
