@@ -55,9 +55,9 @@ function Workbench({ page }: { page: Page }) {
               <h2 id="failures-title">When something fails</h2>
               <DataTable table={page.failures} />
             </section>
+            <Ledger rows={page.ledger} />
           </div>
         </div>
-        <Ledger rows={page.ledger} />
         <Inputs sections={page.inputs} />
         <Workings workings={page.workings} />
       </main>
