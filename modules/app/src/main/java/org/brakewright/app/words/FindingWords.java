@@ -43,7 +43,8 @@ public final class FindingWords {
 
     /** What to do when no single change was found. */
     public String advice(Finding finding) {
-        return WORDS.get(finding.key() + ".advice");
+        String key = finding.key() + ".advice";
+        return WORDS.find(key + "." + key(finding.state())).orElseGet(() -> WORDS.get(key));
     }
 
     /** The judged number. */
