@@ -40,6 +40,8 @@ public final class WorkedExample {
             Map.entry("cm2", 1e-4),
             Map.entry("cm3", 1e-6),
             Map.entry("mm3", 1e-9),
+            Map.entry("mm4", 1e-12),
+            Map.entry("kN", 1e3),
             Map.entry("cm3/m", 1e-6),
             Map.entry("GPa", 1e9),
             Map.entry("kPa", 1e3),
