@@ -27,5 +27,9 @@ public sealed interface Load {
      * @param held one of the freedoms that the support holds
      * @param amount m or rad
      */
-    record Settlement(int node, Freedom held, double amount) implements Load {}
+    record Settlement(int node, Freedom held, double amount) implements Load {
+        public Settlement {
+            Require.finite("amount", amount);
+        }
+    }
 }

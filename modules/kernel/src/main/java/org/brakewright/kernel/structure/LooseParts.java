@@ -156,10 +156,12 @@ final class LooseParts {
         return greatest;
     }
 
+    /** Elements of a follower count as the leader's own. */
     private String partAt(int node) {
-        return model.elements().stream()
-                .filter(element -> Arrays.stream(element.nodes()).anyMatch(each -> each == node))
-                .map(Element::part)
+        int leader = leaders.joint(node).node();
+        return assembly.members().stream()
+                .filter(member -> Arrays.stream(member.nodes()).anyMatch(each -> each == leader))
+                .map(member -> member.element().part())
                 .findFirst()
                 .orElse("");
     }

@@ -98,6 +98,22 @@ class LoosePartsTest {
         assertThat(loose.part()).isEqualTo("bar");
     }
 
+    /** A bracket whose own node touches no element is known by what follows it. */
+    @Test
+    void aLooseBracketIsNamedByItsFollowers() {
+        StructureModel.Builder model = StructureModel.builder();
+        int bracket = model.node(0, 0, 0.1);
+        int foot = model.node(0, 0, 0);
+        model.link(bracket, foot);
+        SpringRate noTilt = new SpringRate(new Vector3(1e6, 1e6, 1e6), new Vector3(0, 1e3, 1e3));
+        model.add(Spring.toGround("bracket bolt", foot, noTilt));
+        StructureOutcome.Loose loose = loose(model.build(), force(bracket, 0, 0, 5));
+        assertThat(loose.part()).isEqualTo("bracket bolt");
+        assertThat(loose.node()).isEqualTo(bracket);
+        // it tips about x through the foot: the top goes along y
+        assertThat(loose.freedom()).isEqualTo(Freedom.SHIFT_Y);
+    }
+
     /** A thousand beams in a row are soft, not loose: the tip moves by P L3 / 3 E I. */
     @Test
     void aLongChainIsSoftButSound() {
