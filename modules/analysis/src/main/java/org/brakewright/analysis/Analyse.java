@@ -114,21 +114,12 @@ public final class Analyse {
                 loads.frontStatic(),
                 loads.rearStatic(),
                 loadCase.cgHeight(),
-                critical(rearFirst),
+                RearFirst.critical(rearFirst),
                 rearFirst,
                 balance.lock(build.car().grip()).orElse(null),
                 allLocked(loads),
                 withTables ? table(loads) : List.of(),
                 locks(balance));
-    }
-
-    private static @Nullable Double critical(List<RearFirst> rearFirst) {
-        for (RearFirst stretch : rearFirst) {
-            if (stretch.matters()) {
-                return stretch.fromG();
-            }
-        }
-        return null;
     }
 
     /** With all four wheels at their grip the car slows at that grip, which sets both axle loads. */

@@ -1,5 +1,6 @@
 package org.brakewright.analysis.balance;
 
+import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -11,6 +12,16 @@ import org.jspecify.annotations.Nullable;
 public record RearFirst(double fromG, @Nullable Double toG) {
     /** Where judging begins, as in the published rules (UN R13-H Annex 5, from memory), g. */
     public static final double JUDGED_FROM_G = 0.15;
+
+    /** Where the first of some stretches that matters begins, g; null when none does. */
+    public static @Nullable Double critical(List<RearFirst> rising) {
+        for (RearFirst stretch : rising) {
+            if (stretch.matters()) {
+                return stretch.fromG();
+            }
+        }
+        return null;
+    }
 
     /** Whether it reaches beyond the gentlest braking, where who is first means nothing. */
     public boolean matters() {

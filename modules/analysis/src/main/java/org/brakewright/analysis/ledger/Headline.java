@@ -1,5 +1,6 @@
 package org.brakewright.analysis.ledger;
 
+import java.util.List;
 import org.brakewright.analysis.Analysis;
 import org.brakewright.analysis.LoadCaseResult;
 import org.brakewright.analysis.failure.Failure;
@@ -24,13 +25,17 @@ public record Headline(
 
     /** The headline of an analysis. */
     public static Headline of(Analysis analysis) {
-        HardStop stop = analysis.hardStop();
+        return of(analysis.hardStop(), leastCritical(analysis), analysis.failures());
+    }
+
+    /** The headline of its parts. */
+    static Headline of(@Nullable HardStop stop, @Nullable Double criticalDecelerationG, List<Failure> failures) {
         return new Headline(
                 stop == null ? null : stop.point().pedalForceN(),
                 stop == null ? null : stop.point().pedalTravelM(),
                 stop == null ? null : stop.frontShare(),
-                leastCritical(analysis),
-                leastFailed(analysis));
+                criticalDecelerationG,
+                leastFailed(failures));
     }
 
     private static @Nullable Double leastCritical(Analysis analysis) {
@@ -44,9 +49,9 @@ public record Headline(
         return least;
     }
 
-    private static double leastFailed(Analysis analysis) {
+    private static double leastFailed(List<Failure> failures) {
         double least = Double.POSITIVE_INFINITY;
-        for (Failure failure : analysis.failures()) {
+        for (Failure failure : failures) {
             least = Math.min(least, failure.decelerationG());
         }
         return least;

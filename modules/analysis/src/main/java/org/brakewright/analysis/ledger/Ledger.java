@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
-import org.brakewright.analysis.Analyse;
 import org.brakewright.analysis.resolve.Assumption;
 import org.brakewright.analysis.resolve.Resolution;
 import org.brakewright.analysis.resolve.Resolve;
@@ -46,7 +45,7 @@ public final class Ledger {
         }
         return switch (Resolve.resolve(build, Map.of(assumption.path(), value))) {
             case Resolution.Resolved moved when sameCar(moved.build(), resolved) -> nominal;
-            case Resolution.Resolved moved -> Headline.of(Analyse.forJudging(moved.build()));
+            case Resolution.Resolved moved -> Headlines.of(moved.build());
             case Resolution.Unusable unusable -> nominal;
         };
     }
