@@ -55,6 +55,10 @@ function Workbench({ page }: { page: Page }) {
               <h2 id="failures-title">When something fails</h2>
               <DataTable table={page.failures} />
             </section>
+            <section aria-labelledby="stops-title">
+              <h2 id="stops-title">How far it needs</h2>
+              <DataTable table={page.stops} />
+            </section>
             <Ledger rows={page.ledger} />
           </div>
         </div>

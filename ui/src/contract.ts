@@ -30,6 +30,8 @@ export interface Page {
   travel_chart: Chart;
   travel_budget: BudgetRow[];
   failures: Table;
+  /** Stops from the speeds that published tests use. */
+  stops: Table;
   ledger: LedgerRow[];
   inputs: Section[];
   workings: Working[];

@@ -2,15 +2,19 @@ package org.brakewright.findings;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import org.brakewright.analysis.Analyse;
 import org.brakewright.analysis.Analysis;
 import org.brakewright.analysis.ledger.Headline;
 import org.brakewright.analysis.ledger.Ledger;
+import org.brakewright.analysis.resolve.Assumption;
 import org.brakewright.analysis.resolve.Resolution;
 import org.brakewright.analysis.resolve.Resolve;
 import org.brakewright.findings.cure.Cures;
 import org.brakewright.model.Build;
+import org.brakewright.model.Tag;
 
 /** The whole pipeline: build, resolved, analysed, judged. */
 public final class Assess {
@@ -26,7 +30,7 @@ public final class Assess {
 
     private static Assessment assess(Build build, Resolution.Resolved resolved) {
         Analysis analysis = Analyse.analyse(resolved.build());
-        Facts facts = new Facts(resolved.build(), analysis);
+        Facts facts = new Facts(resolved.build(), analysis, assumed(resolved.ledger()));
         Headline headline = Headline.of(analysis);
         List<Finding> findings = new ArrayList<>(new Cures(build, facts, Rules.judge(facts), Rules::judge).added());
         findings.sort(Comparator.comparing(Finding::state));
@@ -37,5 +41,11 @@ public final class Assess {
                 headline,
                 List.copyOf(findings),
                 Ledger.weigh(build, resolved.build(), resolved.ledger(), headline));
+    }
+
+    private static Map<String, Tag> assumed(List<Assumption> ledger) {
+        Map<String, Tag> tags = new HashMap<>();
+        ledger.forEach(assumption -> tags.put(assumption.path(), assumption.tag()));
+        return Map.copyOf(tags);
     }
 }

@@ -1,6 +1,8 @@
 package org.brakewright.findings;
 
+import java.util.Map;
 import org.brakewright.analysis.Analysis;
+import org.brakewright.model.Tag;
 import org.brakewright.model.intent.RuleSet;
 import org.brakewright.model.resolved.Aims;
 import org.brakewright.model.resolved.ResolvedBuild;
@@ -10,8 +12,22 @@ import org.brakewright.model.resolved.ResolvedBuild;
  *
  * @param build complete and in SI
  * @param analysis its numbers
+ * @param assumed how well each value is known that nobody gave, by key path
  */
-public record Facts(ResolvedBuild build, Analysis analysis) {
+public record Facts(ResolvedBuild build, Analysis analysis, Map<String, Tag> assumed) {
+
+    /** Facts of a build of which everything was given. */
+    public Facts(ResolvedBuild build, Analysis analysis) {
+        this(build, analysis, Map.of());
+    }
+
+    /** An aim of the intent as a limit: the builder's own, or openly ours when none was given. */
+    public Limit aim(String key, Figure figure) {
+        Tag tag = assumed.get("intent." + key);
+        return tag == null
+                ? new Limit(figure, "aim for the hard stop", Tag.BUILDERS_CHOICE)
+                : new Limit(figure, "aim assumed for the hard stop, since none is given", tag);
+    }
 
     /** What the builder wants. */
     public Aims aims() {

@@ -53,6 +53,12 @@ public final class Judged {
         return this;
     }
 
+    /** What it was held against. */
+    public Judged against(Limit held) {
+        this.limit = held;
+        return this;
+    }
+
     /** A further value for the sentence. */
     public Judged with(String name, Figure figure) {
         figures.put(name, figure);

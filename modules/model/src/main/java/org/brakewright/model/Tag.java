@@ -12,12 +12,12 @@ public enum Tag {
     DERIVED("derived"),
     /** What the trade does, without a source to name. */
     COMMON_PRACTICE("common practice, no source"),
-    /** An engineer's estimate: never a pass mark. */
+    /** An engineer's estimate: a yardstick, never the pass mark of a rule. */
     ESTIMATE("estimate, no source"),
     /** From the part sheet, as the builder wrote it down. */
     PART_SHEET("from the part sheet"),
-    /** The builder's own wish. */
-    BUILDERS_CHOICE("the builder's own aim");
+    /** The builder's own wish or guess. */
+    BUILDERS_CHOICE("the builder's own figure");
 
     private final String words;
 

@@ -57,6 +57,7 @@ public final class PageMaker {
                 charts.travel(),
                 tables.travelBudget(),
                 tables.failures(),
+                tables.stops(),
                 new LedgerRows(show).of(assessment),
                 new Inputs(show).of(assessment),
                 new WorkingViews(show).of(assessment),

@@ -23,6 +23,7 @@ public record PageView(
         Chart travelChart,
         List<BudgetRow> travelBudget,
         Table failures,
+        Table stops,
         List<LedgerRow> ledger,
         List<Section> inputs,
         List<Working> workings,

@@ -13,9 +13,11 @@ import org.brakewright.analysis.vehicle.OperatingPoint;
 import org.brakewright.analysis.vehicle.StopFrom;
 import org.brakewright.analysis.vehicle.StopsFrom;
 import org.brakewright.app.words.Show;
+import org.brakewright.app.words.UnitSystem;
 import org.brakewright.findings.Assessment;
 import org.brakewright.kernel.dynamics.Gravity;
 import org.brakewright.quantity.Dimension;
+import org.brakewright.quantity.Unit;
 import org.jspecify.annotations.Nullable;
 
 /** Tables in the units shown. */
@@ -109,7 +111,8 @@ public final class Tables {
                 g(stop.decelerationG()),
                 stop.loadCase(),
                 stop.byLock() ? "first wheel to lock" : "pedal force",
-                show.value(stop.distanceM(), Dimension.LENGTH));
+                show.value(
+                        stop.distanceM(), Dimension.LENGTH, show.system() == UnitSystem.US ? Unit.FOOT : Unit.METRE));
     }
 
     /** Where the pedal's travel goes at the hard stop. */

@@ -2,6 +2,7 @@ package org.brakewright.findings.cure;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import org.brakewright.analysis.Analyse;
@@ -13,6 +14,7 @@ import org.brakewright.findings.Facts;
 import org.brakewright.findings.Finding;
 import org.brakewright.findings.State;
 import org.brakewright.model.Build;
+import org.brakewright.model.Tag;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -24,6 +26,7 @@ import org.jspecify.annotations.Nullable;
  */
 public final class Cures {
     private final Build build;
+    private final Map<String, Tag> assumed;
     private final List<Finding> before;
     private final Function<Facts, List<Finding>> judge;
     private final List<Change> changes;
@@ -39,6 +42,7 @@ public final class Cures {
      */
     public Cures(Build build, Facts facts, List<Finding> before, Function<Facts, List<Finding>> judge) {
         this.build = build;
+        this.assumed = facts.assumed();
         this.before = before;
         this.judge = judge;
         this.changes = Changes.of(build, facts.build());
@@ -93,7 +97,7 @@ public final class Cures {
             case Resolution.Unusable unusable -> Trial.IMPOSSIBLE;
             case Resolution.Resolved resolved -> {
                 Analysis analysis = Analyse.forJudging(resolved.build());
-                List<Finding> after = judge.apply(new Facts(resolved.build(), analysis));
+                List<Finding> after = judge.apply(new Facts(resolved.build(), analysis, assumed));
                 yield Trial.compare(before, after, Headline.of(analysis));
             }
         };

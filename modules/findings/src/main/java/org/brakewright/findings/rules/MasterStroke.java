@@ -6,9 +6,9 @@ import org.brakewright.findings.Facts;
 import org.brakewright.findings.Figure;
 import org.brakewright.findings.Finding;
 import org.brakewright.findings.Judged;
+import org.brakewright.findings.Limit;
 import org.brakewright.findings.Rule;
 import org.brakewright.findings.State;
-import org.brakewright.model.Tag;
 
 /** Stroke left in each master or chamber at the hard stop. */
 public final class MasterStroke implements Rule {
@@ -23,7 +23,7 @@ public final class MasterStroke implements Rule {
         if (stop == null) {
             return List.of();
         }
-        double least = facts.aims().leastStrokeLeft();
+        Limit least = facts.aim("least_stroke_left", Figure.ratio(facts.aims().leastStrokeLeft()));
         return List.of(
                 side(
                         "front",
@@ -39,11 +39,11 @@ public final class MasterStroke implements Rule {
                         least));
     }
 
-    private Finding side(String end, double share, double left, double used, double least) {
-        return Judged.as(state(share, least), this)
+    private Finding side(String end, double share, double left, double used, Limit least) {
+        return Judged.as(state(share, least.figure().value()), this)
                 .about(end)
                 .found(Figure.ratio(share))
-                .against(Figure.ratio(least), "aim for the hard stop", Tag.BUILDERS_CHOICE)
+                .against(least)
                 .with("left", Figure.length(left))
                 .with("used", Figure.length(used))
                 .inputs(

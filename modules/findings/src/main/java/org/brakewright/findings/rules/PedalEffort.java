@@ -39,7 +39,7 @@ public final class PedalEffort implements Rule {
         if (effort > panic) {
             judged.against(Figure.force(panic), "what a leg gives at all", Tag.COMMON_PRACTICE);
         } else {
-            judged.against(Figure.force(aim), "aim for the hard stop", Tag.BUILDERS_CHOICE);
+            judged.against(facts.aim("most_effort", Figure.force(aim)));
         }
         return List.of(judged.with("hard_stop", Figure.g(stop.point().decelerationG()))
                 .with("front_pressure", Figure.pressure(stop.point().frontPressurePa()))

@@ -8,7 +8,6 @@ import org.brakewright.findings.Finding;
 import org.brakewright.findings.Judged;
 import org.brakewright.findings.Rule;
 import org.brakewright.findings.State;
-import org.brakewright.model.Tag;
 
 /** Pedal travel of the hard stop against what the builder wants. */
 public final class PedalTravel implements Rule {
@@ -27,7 +26,7 @@ public final class PedalTravel implements Rule {
         double aim = facts.aims().mostTravel();
         return List.of(Judged.as(travel > aim ? State.CAUTION : State.FINE, this)
                 .found(Figure.length(travel))
-                .against(Figure.length(aim), "aim for the hard stop", Tag.BUILDERS_CHOICE)
+                .against(facts.aim("most_travel", Figure.length(aim)))
                 .with("hard_stop", Figure.g(stop.point().decelerationG()))
                 .inputs("pedal.ratio", "apply.front_master.bore", "apply.rear_master.bore", "apply.bore")
                 .finding());
