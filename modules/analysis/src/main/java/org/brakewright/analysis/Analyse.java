@@ -85,7 +85,8 @@ public final class Analyse {
                 List.copyOf(results),
                 BarStates.of(build.apply(), hardStop),
                 Failures.of(build, chain, travel),
-                PanicPushes.of(build, chain),
+                PanicPushes.of(
+                        build, chain, hardStop == null ? null : hardStop.point().pedalForceN()),
                 effortsForRules(),
                 StopsFrom.of(build, curve, firstLocks(results)),
                 List.copyOf(diagrams));
@@ -98,8 +99,7 @@ public final class Analyse {
     private List<StopsFrom.FirstLock> firstLocks(List<LoadCaseResult> results) {
         List<StopsFrom.FirstLock> locks = new ArrayList<>();
         for (int i = 0; i < results.size(); i++) {
-            Lock lock = results.get(i).gripLock();
-            double held = lock == null ? build.car().grip() : lock.decelerationG();
+            double held = results.get(i).firstLockG(build.car().grip());
             locks.add(new StopsFrom.FirstLock(build.car().loadCases().get(i), held));
         }
         return locks;

@@ -32,4 +32,9 @@ public record LoadCaseResult(
         @Nullable Lock gripLock,
         @Nullable Double allLockedForceN,
         List<OperatingPoint> atDeceleration,
-        List<Lock> lock) {}
+        List<Lock> lock) {
+    /** Deceleration at which the first wheel locks at the car's grip, g; that grip when no push locks a wheel. */
+    public double firstLockG(double grip) {
+        return gripLock == null ? grip : gripLock.decelerationG();
+    }
+}

@@ -6,6 +6,7 @@ import java.lang.reflect.RecordComponent;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collection;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
@@ -81,7 +82,7 @@ final class Binder {
     private static List<Class<?>> likeliest(Node.Section section, Collection<Class<?>> kinds) {
         return kinds.stream()
                 .filter(kind -> known(section, kind) > 0)
-                .max(java.util.Comparator.comparingLong(kind -> known(section, kind)))
+                .max(Comparator.comparingLong(kind -> known(section, kind)))
                 .stream()
                 .<Class<?>>map(kind -> kind)
                 .toList();

@@ -2,6 +2,7 @@ package org.brakewright.buildfile;
 
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
@@ -42,7 +43,7 @@ final class KeyAdvice {
                 ? Optional.empty()
                 : known.stream()
                         .filter(other -> distance(plain, other) <= allowed)
-                        .min(java.util.Comparator.comparingInt(other -> distance(plain, other)));
+                        .min(Comparator.comparingInt(other -> distance(plain, other)));
     }
 
     /** A word as keys and choices are compared: lower case, with one underscore for each blank, dot and hyphen. */

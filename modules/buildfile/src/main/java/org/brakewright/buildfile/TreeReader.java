@@ -4,6 +4,7 @@ import java.io.Serial;
 import java.util.ArrayList;
 import java.util.Iterator;
 import java.util.List;
+import java.util.Optional;
 import org.brakewright.model.Problem;
 import org.jspecify.annotations.Nullable;
 import org.snakeyaml.engine.v2.api.LoadSettings;
@@ -146,7 +147,7 @@ final class TreeReader {
         var tag = switch (event) {
             case ScalarEvent scalar -> scalar.getTag();
             case CollectionStartEvent start -> start.getTag();
-            default -> java.util.Optional.<String>empty();
+            default -> Optional.<String>empty();
         };
         tag.ifPresent(
                 name -> refuse(event, "the tag `" + Faults.shown(name) + "` is not used here", "write it without !"));

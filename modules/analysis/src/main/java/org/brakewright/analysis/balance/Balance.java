@@ -73,7 +73,7 @@ public final class Balance {
         return new Inversions(curve, this).find();
     }
 
-    /** State at a deceleration in g, when a pedal can reach it. */
+    /** Pedal force in N at a deceleration in g; empty when no push reaches it. */
     OptionalDouble pedalForce(double decelerationG) {
         return curve.pedalForce(decelerationG * loads.weight());
     }

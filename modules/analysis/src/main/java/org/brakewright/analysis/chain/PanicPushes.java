@@ -2,6 +2,7 @@ package org.brakewright.analysis.chain;
 
 import java.util.OptionalDouble;
 import org.brakewright.model.resolved.ResolvedApply;
+import org.brakewright.model.resolved.ResolvedApply.Master;
 import org.brakewright.model.resolved.ResolvedBuild;
 import org.jspecify.annotations.Nullable;
 
@@ -9,27 +10,35 @@ import org.jspecify.annotations.Nullable;
 public final class PanicPushes {
     private PanicPushes() {}
 
-    /** The panic push of a build. */
-    public static PanicPush of(ResolvedBuild build, Chain chain) {
+    /**
+     * The panic push of a build.
+     *
+     * @param hardStopForce pedal force of the hard stop, N; null when no push gives it
+     */
+    public static PanicPush of(ResolvedBuild build, Chain chain, @Nullable Double hardStopForce) {
         double push = build.aims().panicPush();
-        ChainState state = chain.at(push);
-        double rear = chain.rearBeforeValve(push);
         ResolvedApply apply = build.apply();
+        return new PanicPush(
+                push,
+                chain.at(push).frontPressure(),
+                chain.rearBeforeValve(push),
+                hardStopForce == null ? null : chain.at(hardStopForce).frontPressure(),
+                hardStopForce == null ? null : chain.rearBeforeValve(hardStopForce),
+                least(frontMaster(apply).ratedPressure(), build.front().ratedPressure()),
+                least(rearMaster(apply).ratedPressure(), build.rear().ratedPressure()));
+    }
+
+    private static Master frontMaster(ResolvedApply apply) {
         return switch (apply) {
-            case ResolvedApply.Twin twin ->
-                new PanicPush(
-                        push,
-                        state.frontPressure(),
-                        rear,
-                        least(twin.front().ratedPressure(), build.front().ratedPressure()),
-                        least(twin.rear().ratedPressure(), build.rear().ratedPressure()));
-            case ResolvedApply.Tandem tandem ->
-                new PanicPush(
-                        push,
-                        state.frontPressure(),
-                        rear,
-                        least(tandem.master().ratedPressure(), build.front().ratedPressure()),
-                        least(tandem.master().ratedPressure(), build.rear().ratedPressure()));
+            case ResolvedApply.Twin twin -> twin.front();
+            case ResolvedApply.Tandem tandem -> tandem.master();
+        };
+    }
+
+    private static Master rearMaster(ResolvedApply apply) {
+        return switch (apply) {
+            case ResolvedApply.Twin twin -> twin.rear();
+            case ResolvedApply.Tandem tandem -> tandem.master();
         };
     }
 

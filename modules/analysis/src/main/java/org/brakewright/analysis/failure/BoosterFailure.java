@@ -7,7 +7,6 @@ import org.brakewright.analysis.failure.Failure.What;
 import org.brakewright.analysis.hydraulics.Strokes;
 import org.brakewright.analysis.pedal.Travel;
 import org.brakewright.analysis.pedal.TravelModel;
-import org.brakewright.kernel.roots.Crossing;
 import org.brakewright.model.resolved.ResolvedBuild;
 
 /** The booster's help lost: the foot alone, as far as pedal and chambers go. */
@@ -24,9 +23,7 @@ final class BoosterFailure {
 
     /** The failure at a push (N) at the pad. */
     Failure at(double push) {
-        double usable = beyondEnd(push) <= 0
-                ? push
-                : Crossing.between(this::beyondEnd, 0, push).orElse(0);
+        double usable = UsablePush.of(push, this::beyondEnd);
         ChainState state = unassisted.at(usable);
         LeastDeceleration least = LeastDeceleration.bothAxles(build, state);
         return new Failure(

@@ -1,6 +1,5 @@
 package org.brakewright.analysis.failure;
 
-import java.util.OptionalDouble;
 import org.brakewright.analysis.chain.Chain;
 import org.brakewright.analysis.chain.ChainState;
 import org.brakewright.analysis.failure.Failure.BarEnd;
@@ -8,7 +7,8 @@ import org.brakewright.analysis.failure.Failure.What;
 import org.brakewright.analysis.hydraulics.Strokes;
 import org.brakewright.analysis.pedal.Travel;
 import org.brakewright.analysis.pedal.TravelModel;
-import org.brakewright.kernel.roots.Crossing;
+import org.brakewright.kernel.lever.BalanceBar;
+import org.brakewright.kernel.lever.FailedBar;
 import org.brakewright.model.resolved.ResolvedApply;
 import org.brakewright.model.resolved.ResolvedBuild;
 
@@ -34,7 +34,7 @@ final class CircuitFailure {
 
     /** The failure at a push (N) at the pad. */
     Failure at(double push) {
-        double usable = usablePush(push);
+        double usable = UsablePush.of(push, this::beyondEnd);
         ChainState state = chain.at(usable);
         double liveForce = frontFailed ? state.rearForce() : state.frontForce();
         LeastDeceleration least = LeastDeceleration.oneAxle(build, liveForce, !frontFailed);
@@ -52,18 +52,11 @@ final class CircuitFailure {
                 barEnd(state));
     }
 
-    private double usablePush(double push) {
-        double stop = build.pedal().travelToStop();
-        if (travelAt(chain.at(push)).padM() <= stop && liveStrokeLeft(chain.at(push)) >= 0) {
-            return push;
-        }
-        OptionalDouble atStop = Crossing.between(
-                force -> Math.max(
-                        travelAt(chain.at(force)).padM() - stop,
-                        -liveStrokeLeft(chain.at(force)) * build.pedal().ratio()),
-                0,
-                push);
-        return atStop.orElse(0);
+    private double beyondEnd(double push) {
+        ChainState state = chain.at(push);
+        double pedal = travelAt(state).padM() - build.pedal().travelToStop();
+        double live = (liveStroke(state) - stroke(!frontFailed)) * build.pedal().ratio();
+        return Math.max(pedal, live);
     }
 
     private Travel travelAt(ChainState state) {
@@ -76,27 +69,34 @@ final class CircuitFailure {
         return frontFailed ? travel.rearStroke(state.rearPressure()) : travel.frontStroke(state.frontPressure());
     }
 
-    private double liveStrokeLeft(ChainState state) {
-        return stroke(!frontFailed) - liveStroke(state);
-    }
-
     private double failedStroke(double live) {
-        double end = stroke(frontFailed);
-        return build.apply() instanceof ResolvedApply.Twin twin ? Math.min(end, live + reach(twin.bar())) : end;
+        if (!(build.apply() instanceof ResolvedApply.Twin twin)) {
+            return stroke(frontFailed);
+        }
+        FailedBar bar = failedBar(twin, live);
+        return frontFailed ? bar.frontTravel() : bar.rearTravel();
     }
 
     private BarEnd barEnd(ChainState state) {
         if (!(build.apply() instanceof ResolvedApply.Twin twin)) {
             return BarEnd.NONE;
         }
-        return liveStroke(state) + reach(twin.bar()) < stroke(frontFailed)
-                ? BarEnd.BINDS_AT_TILT_LIMIT
-                : BarEnd.LEANS_ON_BOTTOMED_MASTER;
+        return switch (failedBar(twin, liveStroke(state)).stop()) {
+            case ARTICULATION -> BarEnd.BINDS_AT_TILT_LIMIT;
+            case MASTER_BOTTOMED -> BarEnd.LEANS_ON_BOTTOMED_MASTER;
+        };
     }
 
-    /** How far (m) one rod can run ahead of the other before the bar binds. */
-    private static double reach(ResolvedApply.Bar bar) {
-        return bar.clevisSpacing() * Math.tan(bar.tiltLimit());
+    private FailedBar failedBar(ResolvedApply.Twin twin, double live) {
+        ResolvedApply.Bar bar = twin.bar();
+        return new BalanceBar(bar.clevisSpacing(), bar.offset())
+                .failed(
+                        frontFailed
+                                ? org.brakewright.kernel.lever.BarEnd.FRONT
+                                : org.brakewright.kernel.lever.BarEnd.REAR,
+                        live,
+                        stroke(frontFailed),
+                        bar.tiltLimit());
     }
 
     private double stroke(boolean front) {

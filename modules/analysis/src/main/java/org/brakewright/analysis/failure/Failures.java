@@ -4,13 +4,14 @@ import java.util.ArrayList;
 import java.util.List;
 import org.brakewright.analysis.chain.Chain;
 import org.brakewright.analysis.pedal.TravelModel;
+import org.brakewright.analysis.vehicle.StopsFrom;
 import org.brakewright.model.resolved.ResolvedApply;
 import org.brakewright.model.resolved.ResolvedBuild;
 
 /** Every failure that the car's layout can have, each at the same push. */
 public final class Failures {
     /** Push at which failures are compared, N: the most a rule lets the foot give in a braking test. */
-    public static final double PUSH = 500;
+    public static final double PUSH = StopsFrom.MOST_FORCE;
 
     private Failures() {}
 

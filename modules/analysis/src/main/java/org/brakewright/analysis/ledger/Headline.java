@@ -1,6 +1,9 @@
 package org.brakewright.analysis.ledger;
 
+import java.util.Comparator;
 import java.util.List;
+import java.util.Objects;
+import java.util.stream.Stream;
 import org.brakewright.analysis.Analysis;
 import org.brakewright.analysis.LoadCaseResult;
 import org.brakewright.analysis.failure.Failure;
@@ -25,28 +28,18 @@ public record Headline(
 
     /** The headline of an analysis. */
     public static Headline of(Analysis analysis) {
-        return of(analysis.hardStop(), leastCritical(analysis), analysis.failures());
+        Stream<@Nullable Double> critical = analysis.loadCases().stream().map(LoadCaseResult::criticalDecelerationG);
+        return of(analysis.hardStop(), critical, analysis.failures());
     }
 
-    /** The headline of its parts. */
-    static Headline of(@Nullable HardStop stop, @Nullable Double criticalDecelerationG, List<Failure> failures) {
+    /** The headline of its parts; the critical decelerations are those of the load cases, null when the front always locks first. */
+    static Headline of(@Nullable HardStop stop, Stream<@Nullable Double> critical, List<Failure> failures) {
         return new Headline(
                 stop == null ? null : stop.point().pedalForceN(),
                 stop == null ? null : stop.point().pedalTravelM(),
                 stop == null ? null : stop.frontShare(),
-                criticalDecelerationG,
+                critical.filter(Objects::nonNull).min(Comparator.naturalOrder()).orElse(null),
                 leastFailed(failures));
-    }
-
-    private static @Nullable Double leastCritical(Analysis analysis) {
-        Double least = null;
-        for (LoadCaseResult loadCase : analysis.loadCases()) {
-            Double critical = loadCase.criticalDecelerationG();
-            if (critical != null && (least == null || critical < least)) {
-                least = critical;
-            }
-        }
-        return least;
     }
 
     private static double leastFailed(List<Failure> failures) {

@@ -1,6 +1,7 @@
 package org.brakewright.analysis.ledger;
 
 import java.util.List;
+import java.util.stream.Stream;
 import org.brakewright.analysis.balance.Balance;
 import org.brakewright.analysis.balance.RearFirst;
 import org.brakewright.analysis.chain.Chain;
@@ -12,7 +13,6 @@ import org.brakewright.analysis.vehicle.HardStops;
 import org.brakewright.analysis.vehicle.Loads;
 import org.brakewright.analysis.vehicle.OperatingPoints;
 import org.brakewright.model.resolved.ResolvedBuild;
-import org.brakewright.model.resolved.ResolvedLoadCase;
 import org.jspecify.annotations.Nullable;
 
 /** The headline of a build without all the rest, for moving one value after the other. */
@@ -24,17 +24,9 @@ final class Headlines {
         ChainCurve curve = ChainCurve.of(chain);
         TravelModel travel = TravelModel.of(build);
         HardStop stop = HardStops.of(build, new OperatingPoints(build, curve, travel), point -> List.of());
-        return Headline.of(stop, leastCritical(build, curve), Failures.of(build, chain, travel));
-    }
-
-    private static @Nullable Double leastCritical(ResolvedBuild build, ChainCurve curve) {
-        Double least = null;
-        for (ResolvedLoadCase loadCase : build.car().loadCases()) {
-            Double critical = RearFirst.critical(new Balance(curve, Loads.of(build.car(), loadCase)).rearFirst());
-            if (critical != null && (least == null || critical < least)) {
-                least = critical;
-            }
-        }
-        return least;
+        Stream<@Nullable Double> critical = build.car().loadCases().stream()
+                .map(loadCase -> new Balance(curve, Loads.of(build.car(), loadCase)))
+                .map(balance -> RearFirst.critical(balance.rearFirst()));
+        return Headline.of(stop, critical, Failures.of(build, chain, travel));
     }
 }

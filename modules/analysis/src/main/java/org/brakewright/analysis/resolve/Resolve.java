@@ -2,6 +2,7 @@ package org.brakewright.analysis.resolve;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import org.brakewright.analysis.resolve.Resolution.Resolved;
 import org.brakewright.analysis.resolve.Resolution.Unusable;
@@ -154,7 +155,7 @@ public final class Resolve {
                 path + ".lower_axle",
                 lift.lowerAxle().quantity().written(),
                 String.format(
-                        java.util.Locale.ROOT,
+                        Locale.ROOT,
                         "This reading puts the centre of gravity %.0f mm over the ground, which no car has.",
                         height * 1000),
                 "a reading that puts it between 50 mm and 0.6 of the wheelbase: weigh again, suspension locked, wheels free to roll");

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.stream.DoubleStream;
 import org.brakewright.analysis.chain.ChainCurve;
 import org.brakewright.kernel.dynamics.Gravity;
+import org.brakewright.kernel.dynamics.StoppingDistance;
 import org.brakewright.model.resolved.ResolvedBuild;
 import org.brakewright.model.resolved.ResolvedLoadCase;
 
@@ -54,7 +55,8 @@ public final class StopsFrom {
     }
 
     private static StopFrom from(double speed, StopFrom held) {
-        double distance = BUILD_UP * speed + speed * speed / (2 * held.decelerationG() * Gravity.STANDARD);
+        double deceleration = held.decelerationG() * Gravity.STANDARD;
+        double distance = StoppingDistance.distance(speed, deceleration, BUILD_UP, 0);
         return new StopFrom(speed, held.decelerationG(), held.loadCase(), held.byLock(), distance);
     }
 }

@@ -10,6 +10,7 @@ import static org.brakewright.quantity.Dimension.RATIO;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import org.brakewright.analysis.Analysis;
 import org.brakewright.analysis.LoadCaseResult;
 import org.brakewright.analysis.pedal.TravelShare;
@@ -164,8 +165,7 @@ public final class Workings {
                 String where = share.where() == TravelShare.Where.PEDAL
                         ? ""
                         : share.where().name() + " ";
-                shares.add(of(
-                        (where + share.cause().name()).toLowerCase(java.util.Locale.ROOT), share.padTravelM(), LENGTH));
+                shares.add(of((where + share.cause().name()).toLowerCase(Locale.ROOT), share.padTravelM(), LENGTH));
             }
         }
         return List.of(new Step("travel_sum", "", List.copyOf(shares), point.pedalTravelM(), LENGTH));

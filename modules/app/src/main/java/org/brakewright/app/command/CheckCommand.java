@@ -4,7 +4,6 @@ import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import org.brakewright.app.report.JsonReport;
-import org.brakewright.app.report.ProblemReport;
 import org.brakewright.app.report.TextReport;
 import org.brakewright.app.words.Show;
 import org.brakewright.app.words.UnitSystem;
@@ -43,11 +42,7 @@ public final class CheckCommand implements Callable<Integer> {
     public Integer call() {
         PrintWriter out = spec.commandLine().getOut();
         return switch (Loading.file(file)) {
-            case Loading.Refused refused -> {
-                spec.commandLine().getErr().print(ProblemReport.write(file.toString(), refused.problems()));
-                spec.commandLine().getErr().flush();
-                yield ExitCode.UNUSABLE;
-            }
+            case Loading.Refused refused -> Refusals.print(spec.commandLine(), file, refused.problems());
             case Loading.Loaded loaded -> {
                 out.print(
                         json

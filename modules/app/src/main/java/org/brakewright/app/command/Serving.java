@@ -2,7 +2,6 @@ package org.brakewright.app.command;
 
 import java.io.IOException;
 import java.nio.file.Path;
-import org.brakewright.app.report.ProblemReport;
 import org.brakewright.app.web.Browser;
 import org.brakewright.app.web.PageServer;
 import org.brakewright.app.web.Rehearsal;
@@ -21,11 +20,7 @@ final class Serving {
 
     int serve(Path file, boolean demo) throws IOException, InterruptedException {
         return switch (Workspace.open(file)) {
-            case Workspace.Opening.Refused refused -> {
-                line.getErr().print(ProblemReport.write(file.toString(), refused.problems()));
-                line.getErr().flush();
-                yield ExitCode.UNUSABLE;
-            }
+            case Workspace.Opening.Refused refused -> Refusals.print(line, file, refused.problems());
             case Workspace.Opening.Opened opened -> serve(opened.workspace(), file, demo);
         };
     }

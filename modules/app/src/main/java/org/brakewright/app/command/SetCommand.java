@@ -4,7 +4,6 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.Callable;
-import org.brakewright.app.report.ProblemReport;
 import org.brakewright.app.words.FindingWords;
 import org.brakewright.app.words.Show;
 import org.brakewright.app.words.UnitSystem;
@@ -43,25 +42,19 @@ public final class SetCommand implements Callable<Integer> {
     @Override
     public Integer call() throws IOException {
         return switch (Workspace.open(file)) {
-            case Workspace.Opening.Refused refused -> refuse(refused.problems());
+            case Workspace.Opening.Refused refused -> Refusals.print(spec.commandLine(), file, refused.problems());
             case Workspace.Opening.Opened opened -> edit(opened.workspace());
         };
     }
 
     private int edit(Workspace workspace) throws IOException {
         return switch (workspace.edit(List.of(new Edit(path, text)))) {
-            case Workspace.EditResult.Refused refused -> refuse(refused.problems());
+            case Workspace.EditResult.Refused refused -> Refusals.print(spec.commandLine(), file, refused.problems());
             case Workspace.EditResult.Taken taken -> {
                 Verdict verdict = Verdict.of(taken.assessment(), new FindingWords(new Show(UnitSystem.METRIC)));
                 spec.commandLine().getOut().println(FindingWords.word(verdict.state()) + ". " + verdict.sentence());
                 yield ExitCode.of(taken.assessment());
             }
         };
-    }
-
-    private int refuse(List<org.brakewright.buildfile.LocatedProblem> problems) {
-        spec.commandLine().getErr().print(ProblemReport.write(file.toString(), problems));
-        spec.commandLine().getErr().flush();
-        return ExitCode.UNUSABLE;
     }
 }

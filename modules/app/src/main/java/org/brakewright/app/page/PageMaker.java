@@ -1,6 +1,7 @@
 package org.brakewright.app.page;
 
 import java.util.List;
+import java.util.Locale;
 import org.brakewright.app.words.FindingWords;
 import org.brakewright.app.words.Show;
 import org.brakewright.app.words.Verdict;
@@ -43,7 +44,7 @@ public final class PageMaker {
                 frame.revision(),
                 frame.file(),
                 frame.demo(),
-                show.system().name().toLowerCase(java.util.Locale.ROOT),
+                show.system().name().toLowerCase(Locale.ROOT),
                 assessment.build().name(),
                 assessment.build().story(),
                 frame.canUndo(),

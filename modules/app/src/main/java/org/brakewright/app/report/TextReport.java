@@ -1,6 +1,8 @@
 package org.brakewright.app.report;
 
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.function.BiFunction;
 import org.brakewright.analysis.LoadCaseResult;
 import org.brakewright.app.page.LedgerRows;
@@ -39,7 +41,7 @@ public final class TextReport {
         Verdict verdict = Verdict.of(assessment, words);
         text.append(assessment.build().name()).append("\n\n");
         text.append(colours.apply(
-                        verdict.state(), FindingWords.word(verdict.state()).toUpperCase(java.util.Locale.ROOT)))
+                        verdict.state(), FindingWords.word(verdict.state()).toUpperCase(Locale.ROOT)))
                 .append('\n')
                 .append(Wrap.lines(verdict.sentence(), WIDTH, ""))
                 .append("\n\n");
@@ -76,7 +78,7 @@ public final class TextReport {
 
     private List<PageView.Table> tables(Assessment assessment) {
         Tables tables = new Tables(show, assessment);
-        List<PageView.Table> all = new java.util.ArrayList<>();
+        List<PageView.Table> all = new ArrayList<>();
         for (LoadCaseResult loadCase : assessment.analysis().loadCases()) {
             all.add(tables.points(loadCase));
             all.add(tables.locks(loadCase));

@@ -1,5 +1,6 @@
 package org.brakewright.app.words;
 
+import java.util.Locale;
 import org.brakewright.findings.Figure;
 import org.brakewright.findings.Finding;
 import org.brakewright.findings.State;
@@ -23,7 +24,7 @@ public final class FindingWords {
 
     /** Key of a state: "cannot_tell". */
     public static String key(State state) {
-        return state.name().toLowerCase(java.util.Locale.ROOT);
+        return state.name().toLowerCase(Locale.ROOT);
     }
 
     /** Short name of what was judged. */
@@ -92,6 +93,6 @@ public final class FindingWords {
     }
 
     private static String capital(String text) {
-        return text.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + text.substring(1);
+        return text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
     }
 }

@@ -1,9 +1,7 @@
 package org.brakewright.findings.rules;
 
 import java.util.List;
-import org.brakewright.analysis.chain.Chain;
 import org.brakewright.analysis.chain.PanicPush;
-import org.brakewright.analysis.vehicle.HardStop;
 import org.brakewright.findings.Facts;
 import org.brakewright.findings.Figure;
 import org.brakewright.findings.Finding;
@@ -26,20 +24,15 @@ public final class PartRating implements Rule {
     @Override
     public List<Finding> judge(Facts facts) {
         PanicPush panic = facts.analysis().panicPush();
-        HardStop stop = facts.analysis().hardStop();
-        double frontWorking = stop == null ? 0 : stop.point().frontPressurePa();
-        double rearWorking = stop == null ? 0 : beforeValve(facts, stop);
+        double push = panic.pedalForceN();
         return List.of(
-                side("front", panic.pedalForceN(), frontWorking, panic.frontPressurePa(), panic.frontRatingPa()),
-                side("rear", panic.pedalForceN(), rearWorking, panic.rearPressurePa(), panic.rearRatingPa()));
+                side("front", push, panic.frontWorkingPa(), panic.frontPressurePa(), panic.frontRatingPa()),
+                side("rear", push, panic.rearWorkingPa(), panic.rearPressurePa(), panic.rearRatingPa()));
     }
 
-    /** The master sees the pressure in front of the valve, as the panic push is told too. */
-    private static double beforeValve(Facts facts, HardStop stop) {
-        return Chain.of(facts.build()).rearBeforeValve(stop.point().pedalForceN());
-    }
-
-    private Finding side(String end, double push, double working, double pressure, @Nullable Double rating) {
+    private Finding side(
+            String end, double push, @Nullable Double atHardStop, double pressure, @Nullable Double rating) {
+        double working = atHardStop == null ? 0 : atHardStop;
         Judged judged = Judged.as(state(working, pressure, rating), this)
                 .about(end)
                 .found(Figure.pressure(pressure))

@@ -3,7 +3,6 @@ package org.brakewright.findings.rules;
 import java.util.ArrayList;
 import java.util.List;
 import org.brakewright.analysis.LoadCaseResult;
-import org.brakewright.analysis.balance.Lock;
 import org.brakewright.findings.Facts;
 import org.brakewright.findings.Figure;
 import org.brakewright.findings.Finding;
@@ -97,8 +96,7 @@ public final class ServiceStop implements Rule {
     private static double leastLock(Facts facts) {
         double least = Double.POSITIVE_INFINITY;
         for (LoadCaseResult loadCase : facts.analysis().loadCases()) {
-            Lock lock = loadCase.gripLock();
-            least = Math.min(least, lock == null ? facts.analysis().grip() : lock.decelerationG());
+            least = Math.min(least, loadCase.firstLockG(facts.analysis().grip()));
         }
         return least;
     }
