@@ -10,11 +10,13 @@ import org.brakewright.analysis.balance.ForceDiagram;
 import org.brakewright.analysis.balance.ForceDiagrams;
 import org.brakewright.analysis.balance.Lock;
 import org.brakewright.analysis.balance.RearFirst;
+import org.brakewright.analysis.brake.Drums;
 import org.brakewright.analysis.chain.Chain;
 import org.brakewright.analysis.chain.ChainCurve;
 import org.brakewright.analysis.chain.ChainState;
 import org.brakewright.analysis.chain.PanicPushes;
 import org.brakewright.analysis.failure.Failures;
+import org.brakewright.analysis.parking.ParkingStates;
 import org.brakewright.analysis.pedal.TravelModel;
 import org.brakewright.analysis.pedal.TravelShare;
 import org.brakewright.analysis.vehicle.HardStop;
@@ -89,7 +91,12 @@ public final class Analyse {
                         build, chain, hardStop == null ? null : hardStop.point().pedalForceN()),
                 effortsForRules(),
                 StopsFrom.of(build, curve, firstLocks(results)),
-                List.copyOf(diagrams));
+                List.copyOf(diagrams),
+                Drums.of(
+                        build,
+                        hardStop == null ? null : hardStop.point().frontPressurePa(),
+                        hardStop == null ? null : hardStop.point().rearPressurePa()),
+                ParkingStates.of(build));
     }
 
     private List<TravelShare> budget(OperatingPoint point) {

@@ -3,8 +3,10 @@ package org.brakewright.analysis;
 import java.util.List;
 import org.brakewright.analysis.balance.BarState;
 import org.brakewright.analysis.balance.ForceDiagram;
+import org.brakewright.analysis.brake.DrumResult;
 import org.brakewright.analysis.chain.PanicPush;
 import org.brakewright.analysis.failure.Failure;
+import org.brakewright.analysis.parking.ParkingState;
 import org.brakewright.analysis.vehicle.HardStop;
 import org.brakewright.analysis.vehicle.StopFrom;
 import org.jspecify.annotations.Nullable;
@@ -22,6 +24,8 @@ import org.jspecify.annotations.Nullable;
  * @param effortFor efforts of the heaviest load case at the decelerations that published rules ask for
  * @param stopsFrom stops from the speeds that published tests use
  * @param forceDiagrams rear against front brake force, one a load case
+ * @param drums every drum of the car
+ * @param parking the parking brake; null when not given
  */
 public record Analysis(
         double pedalRatio,
@@ -33,7 +37,9 @@ public record Analysis(
         PanicPush panicPush,
         List<EffortFor> effortFor,
         List<StopFrom> stopsFrom,
-        List<ForceDiagram> forceDiagrams) {
+        List<ForceDiagram> forceDiagrams,
+        List<DrumResult> drums,
+        @Nullable ParkingState parking) {
 
     /**
      * Effort of the heaviest load case at one of the decelerations of {@link #effortFor}.

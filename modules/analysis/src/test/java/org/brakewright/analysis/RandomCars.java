@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.SplittableRandom;
 import java.util.function.Consumer;
+import org.brakewright.model.brake.ShoeArrangement;
 import org.brakewright.model.hydraulics.Chamber;
 import org.brakewright.model.intent.Use;
 import org.brakewright.model.proof.Checks;
@@ -55,7 +56,8 @@ final class RandomCars {
                 new Aims(in(0.5, 1.1), in(200, 600), in(0.04, 0.09), 0.2, 0.15, 0.05, in(800, 2000)),
                 Use.ROAD,
                 List.of(),
-                new Checks(null, null, null, null, null, null));
+                new Checks(null, null, null, null, null, null),
+                Optional.empty());
     }
 
     /** Wheelbases and heights with which the rear stays down to 1.25 g. */
@@ -95,7 +97,9 @@ final class RandomCars {
                         some(in(0, 5e5)),
                         some(in(0, 2e-3)),
                         some(in(0, 8e-11)),
-                        OptionalDouble.empty());
+                        OptionalDouble.empty(),
+                        ShoeArrangement.LEADING_TRAILING,
+                        Optional.empty());
     }
 
     private ResolvedApply twin() {

@@ -23,7 +23,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 
 /** Every quantity of the model can be written into a build file and read back. */
 class CatalogueTest {
-    private static final List<String> FILES = List.of("twin.yaml", "tandem.yaml");
+    private static final List<String> FILES = List.of("twin.yaml", "tandem.yaml", "lever.yaml");
 
     static Stream<Field> fields() {
         return FieldCatalogue.all().stream();

@@ -204,6 +204,6 @@ class FaultsTest {
                 .satisfies(
                         problem -> assertThat(problem.problem().message())
                                 .isEqualTo(
-                                        "unknown key `drum_radius`; it belongs in `front` with kind: drum or `rear` with kind: drum"));
+                                        "unknown key `drum_radius`; it belongs in `front` with kind: drum or `rear` with kind: drum or `parking.acts_on` with kind: drum_in_disc"));
     }
 }

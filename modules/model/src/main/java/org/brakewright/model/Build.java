@@ -5,6 +5,7 @@ import org.brakewright.model.hydraulics.ApplySystem;
 import org.brakewright.model.hydraulics.Fluid;
 import org.brakewright.model.hydraulics.Lines;
 import org.brakewright.model.intent.Intent;
+import org.brakewright.model.parking.Parking;
 import org.brakewright.model.pedal.Pedal;
 import org.brakewright.model.proof.Checks;
 import org.brakewright.model.vehicle.Car;
@@ -37,6 +38,9 @@ public record Build(
 
         @Label("lines") @Nullable Lines lines,
         @Label("fluid") @Nullable Fluid fluid,
+
+        @Label(value = "parking brake", how = "What holds the car when nobody is in it.") @Nullable
+        Parking parking,
 
         @Label("intent") @Required("State what the car is for.")
         Intent intent,

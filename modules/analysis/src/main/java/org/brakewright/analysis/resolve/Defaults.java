@@ -26,6 +26,15 @@ final class Defaults {
     static final Default SHOE_MOVEMENT = estimate(0.8e-3, 0.5e-3, 1.2e-3, "shoes adjusted, 2.5 mm when neglected");
     static final Default SHOE_COMPRESSION =
             estimate(40.0e-12, 20.0e-12, 80.0e-12, "shoes and drum give more than a caliper");
+    static final Default LINING_FRICTION = new Default(
+            0.35, 0.25, 0.45, "letters E and F of the edge code that most linings bear, SAE J866", Tag.FROM_MEMORY);
+
+    static final Default HAND_FORCE =
+            new Default(400, 200, 400, "the most that UN R13-H and FMVSS 135 allow at a hand lever", Tag.FROM_MEMORY);
+    static final Default FOOT_FORCE =
+            new Default(500, 250, 500, "the most that UN R13-H and FMVSS 135 allow at a pedal", Tag.FROM_MEMORY);
+    static final Default CABLE_EFFICIENCY = estimate(0.70, 0.50, 0.85, "a used cable with bends and an equaliser");
+    static final Default STANDING_PAD_FRICTION = estimate(0.30, 0.20, 0.40, "street pads, cold and standing still");
 
     static final Default FREE_PLAY = practice(3.0e-3, 1.0e-3, 6.0e-3, "1 to 6 mm at the pad in service data");
     static final Default TRAVEL_TO_STOP = estimate(0.150, 0.120, 0.170, "a pedal that is free to the floor");
@@ -115,6 +124,16 @@ final class Defaults {
             case LEADING_TRAILING -> practice(2.3, 2.0, 2.5, "leading and trailing shoes");
             case TWO_LEADING -> estimate(3.0, 2.5, 3.5, "two leading shoes");
             case SELF_ENERGISING -> practice(4.0, 3.5, 5.0, "self-energising shoes, very sensitive to lining friction");
+        };
+    }
+
+    /** Factor of a drum when the car rolls backward, by the one when it rolls forward. */
+    static Default reverseFactor(ShoeArrangement shoes, double forward) {
+        return switch (shoes) {
+            case LEADING_TRAILING, SELF_ENERGISING ->
+                estimate(forward, 0.7 * forward, forward, "shoes that are alike hold alike both ways");
+            case TWO_LEADING ->
+                estimate(0.4 * forward, 0.3 * forward, 0.55 * forward, "two leading shoes both trail in reverse");
         };
     }
 

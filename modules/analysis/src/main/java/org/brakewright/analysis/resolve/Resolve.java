@@ -17,6 +17,7 @@ import org.brakewright.model.hydraulics.Lines;
 import org.brakewright.model.intent.Intent;
 import org.brakewright.model.proof.Checks;
 import org.brakewright.model.resolved.Aims;
+import org.brakewright.model.resolved.ResolvedBrake;
 import org.brakewright.model.resolved.ResolvedBuild;
 import org.brakewright.model.resolved.ResolvedCar;
 import org.brakewright.model.resolved.ResolvedLoadCase;
@@ -62,11 +63,14 @@ public final class Resolve {
         ResolveHydraulics hydraulics = new ResolveHydraulics(values);
         ResolveHydraulics.Filling filling = hydraulics.filling(build.fluid());
         Lines lines = build.lines() == null ? UNKNOWN_LINES : build.lines();
+        ResolvedCar car = car(build.car());
+        ResolvedBrake front = brakes.brake("front", build.front());
+        ResolvedBrake rear = brakes.brake("rear", build.rear());
         return new ResolvedBuild(
                 build.name(),
-                car(build.car()),
-                brakes.brake("front", build.front()),
-                brakes.brake("rear", build.rear()),
+                car,
+                front,
+                rear,
                 new ResolvePedal(values).pedal(build.pedal()),
                 hydraulics.apply(build.apply()),
                 hydraulics.circuit("front", lines.front(), filling),
@@ -74,7 +78,8 @@ public final class Resolve {
                 aims(build.intent()),
                 build.intent().use(),
                 build.intent().ruleSets(),
-                build.checks() == null ? NOTHING_CHECKED : build.checks());
+                build.checks() == null ? NOTHING_CHECKED : build.checks(),
+                new ResolveParking(values).parking(build.parking(), front, rear));
     }
 
     private ResolvedCar car(Car car) {

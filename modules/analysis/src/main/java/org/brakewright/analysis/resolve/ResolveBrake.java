@@ -1,6 +1,8 @@
 package org.brakewright.analysis.resolve;
 
 import java.util.List;
+import java.util.Optional;
+import org.brakewright.analysis.brake.ShoePair;
 import org.brakewright.kernel.friction.EffectiveRadius;
 import org.brakewright.kernel.hydraulics.Bore;
 import org.brakewright.model.Given;
@@ -9,6 +11,8 @@ import org.brakewright.model.brake.DrumBrake;
 import org.brakewright.model.brake.PadGeometry;
 import org.brakewright.model.brake.WheelBrake;
 import org.brakewright.model.resolved.ResolvedBrake;
+import org.brakewright.model.resolved.ResolvedShoes;
+import org.jspecify.annotations.Nullable;
 
 /** Completes the wheel brakes of one axle. */
 final class ResolveBrake {
@@ -82,13 +86,48 @@ final class ResolveBrake {
     }
 
     private ResolvedBrake drum(String path, DrumBrake drum) {
+        Factor factor = factor(
+                new ResolveShoes.Asked(
+                        path, drum.shoes(), drum.drumRadius(), drum.shoeGeometry(), drum.liningFriction()),
+                drum.brakeFactor());
         return new ResolvedBrake.Drum(
-                values.take(drum.brakeFactor(), path + ".brake_factor", Defaults.brakeFactor(drum.shoes())),
+                factor.value(),
                 Bore.area(values.need(drum.wheelCylinder())),
                 values.need(drum.drumRadius()),
                 values.take(drum.thresholdPressure(), path + ".threshold_pressure", Defaults.DRUM_THRESHOLD),
                 values.take(drum.shoeMovement(), path + ".shoe_movement", Defaults.SHOE_MOVEMENT),
                 values.take(drum.shoeCompression(), path + ".shoe_compression", Defaults.SHOE_COMPRESSION),
-                values.maybe(drum.ratedPressure()));
+                values.maybe(drum.ratedPressure()),
+                drum.shoes(),
+                factor.shoes());
+    }
+
+    /**
+     * Brake factor of a drum.
+     *
+     * @param value rolling forward
+     * @param shoes it follows from; empty when it was given or assumed
+     */
+    record Factor(double value, Optional<ResolvedShoes> shoes) {}
+
+    /** The factor from the shoes, or as given, or assumed. */
+    Factor factor(ResolveShoes.Asked asked, @Nullable Given given) {
+        String path = asked.path() + ".brake_factor";
+        if (asked.geometry() == null) {
+            return new Factor(values.take(given, path, Defaults.brakeFactor(asked.arrangement())), Optional.empty());
+        }
+        if (given != null) {
+            values.problem(
+                    path,
+                    given.quantity().written(),
+                    "The brake factor is given twice, as a value and as shoe geometry.",
+                    "one of brake_factor and shoe_geometry");
+        }
+        Optional<ResolvedShoes> shoes = new ResolveShoes(values).shoes(asked);
+        return new Factor(shoes.map(ResolveBrake::forward).orElse(1.0), shoes);
+    }
+
+    private static double forward(ResolvedShoes shoes) {
+        return ShoePair.reckoned(ShoePair.of(shoes).forward(shoes.friction()));
     }
 }

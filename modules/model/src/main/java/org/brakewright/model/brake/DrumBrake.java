@@ -26,9 +26,27 @@ public record DrumBrake(
                 dimension = RATIO,
                 least = 0.3,
                 most = 10.0,
-                why = "a factor above 10 is at the edge of locking by itself")
+                why = "a factor above 10 is at the edge of locking by itself",
+                how = "Off a part sheet; or measure the shoes and give shoe_geometry instead.")
         @Nullable
         Given brakeFactor,
+
+        @Label(
+                value = "shoe geometry",
+                how =
+                        "Instead of the brake factor: where pivots, wheel cylinder and linings lie, drum off, tape in hand.")
+        @Nullable
+        ShoeGeometry shoeGeometry,
+
+        @Asked(
+                label = "lining friction",
+                dimension = RATIO,
+                least = 0.05,
+                most = 0.9,
+                why = "no lining is outside this, hot or wet",
+                how = "Off the lining's sheet or edge code; it works through the shoe geometry.")
+        @Nullable
+        Given liningFriction,
 
         @Asked(
                 label = "drum radius",

@@ -1,6 +1,8 @@
 package org.brakewright.model.resolved;
 
+import java.util.Optional;
 import java.util.OptionalDouble;
+import org.brakewright.model.brake.ShoeArrangement;
 
 /** Wheel brakes of one axle in SI. */
 public sealed interface ResolvedBrake {
@@ -44,6 +46,8 @@ public sealed interface ResolvedBrake {
      * @param shoeMovement until the shoe touches, each piston, m
      * @param shoeCompression give of shoe and drum per pressure, each piston, m/Pa
      * @param ratedPressure Pa
+     * @param arrangement how the shoes stand to each other
+     * @param shoes what the brake factor follows from; empty when it was given or assumed
      */
     record Drum(
             double brakeFactor,
@@ -52,6 +56,8 @@ public sealed interface ResolvedBrake {
             double thresholdPressure,
             double shoeMovement,
             double shoeCompression,
-            OptionalDouble ratedPressure)
+            OptionalDouble ratedPressure,
+            ShoeArrangement arrangement,
+            Optional<ResolvedShoes> shoes)
             implements ResolvedBrake {}
 }

@@ -1,6 +1,7 @@
 package org.brakewright.model.resolved;
 
 import java.util.List;
+import java.util.Optional;
 import org.brakewright.model.intent.RuleSet;
 import org.brakewright.model.intent.Use;
 import org.brakewright.model.proof.Checks;
@@ -20,6 +21,7 @@ import org.brakewright.model.proof.Checks;
  * @param use where the car is driven
  * @param ruleSets rules chosen by the builder
  * @param checks what was looked at on the car
+ * @param parking the parking brake; empty when not given
  */
 public record ResolvedBuild(
         String name,
@@ -33,4 +35,5 @@ public record ResolvedBuild(
         Aims aims,
         Use use,
         List<RuleSet> ruleSets,
-        Checks checks) {}
+        Checks checks,
+        Optional<ResolvedParking> parking) {}

@@ -1,0 +1,7 @@
+package org.brakewright.model.parking;
+
+/** What the driver works the parking brake with. */
+public enum Control {
+    HAND,
+    FOOT
+}
