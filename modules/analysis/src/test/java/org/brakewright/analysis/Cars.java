@@ -18,6 +18,9 @@ public final class Cars {
             front.caliper: fixed
             front.pistons[0]: 50 mm
             front.pad_friction: 0.4
+            front.pad_friction_cold: 0.36
+            front.pad_friction_hot: 0.3
+            front.pad_friction_wet: 0.28
             front.effective_radius: 120 mm
             front.threshold_pressure: 0 bar
             front.running_clearance: 0 mm
@@ -27,6 +30,9 @@ public final class Cars {
             rear.caliper: fixed
             rear.pistons[0]: 50 mm
             rear.pad_friction: 0.4
+            rear.pad_friction_cold: 0.36
+            rear.pad_friction_hot: 0.3
+            rear.pad_friction_wet: 0.28
             rear.effective_radius: 60 mm
             rear.threshold_pressure: 0 bar
             rear.running_clearance: 0 mm

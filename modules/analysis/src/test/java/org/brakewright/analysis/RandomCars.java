@@ -16,11 +16,15 @@ import org.brakewright.model.resolved.ResolvedApply.Boost;
 import org.brakewright.model.resolved.ResolvedApply.Master;
 import org.brakewright.model.resolved.ResolvedApply.Valve;
 import org.brakewright.model.resolved.ResolvedBrake;
+import org.brakewright.model.resolved.ResolvedBrake.FrictionStates;
 import org.brakewright.model.resolved.ResolvedBuild;
 import org.brakewright.model.resolved.ResolvedCar;
+import org.brakewright.model.resolved.ResolvedCar.Aero;
+import org.brakewright.model.resolved.ResolvedCar.EngineBraking;
 import org.brakewright.model.resolved.ResolvedCircuit;
 import org.brakewright.model.resolved.ResolvedLoadCase;
 import org.brakewright.model.resolved.ResolvedPedal;
+import org.brakewright.model.vehicle.AxleEnd;
 
 /** Builds drawn at random from a fixed seed, within what cars and their parts can be; good and bad layouts alike. */
 final class RandomCars {
@@ -76,7 +80,22 @@ final class RandomCars {
                 List.of(
                         new ResolvedLoadCase("light", mass * (1 - rear), mass * rear, height),
                         new ResolvedLoadCase(
-                                "loaded", mass * (1 - rear) + 0.2 * load, mass * rear + 0.8 * load, height)));
+                                "loaded", mass * (1 - rear) + 0.2 * load, mass * rear + 0.8 * load, height)),
+                air(mass * 9.81),
+                engine(mass),
+                random.nextBoolean() ? OptionalDouble.of(in(0, 0.3)) : OptionalDouble.empty());
+    }
+
+    private Optional<Aero> air(double weight) {
+        return random.nextBoolean()
+                ? Optional.of(new Aero(in(20, 60), in(-0.1, 0.3) * weight, in(-0.1, 0.4) * weight, in(0, 0.4) * weight))
+                : Optional.empty();
+    }
+
+    private Optional<EngineBraking> engine(double mass) {
+        return random.nextBoolean()
+                ? Optional.of(new EngineBraking(random.nextBoolean() ? AxleEnd.FRONT : AxleEnd.REAR, in(0, 1.5) * mass))
+                : Optional.empty();
     }
 
     private ResolvedBrake brake() {
@@ -89,7 +108,8 @@ final class RandomCars {
                         some(in(0, 3e-4)),
                         some(in(0, 5e-11)),
                         some(in(0, 1e-11)),
-                        OptionalDouble.empty())
+                        OptionalDouble.empty(),
+                        states())
                 : new ResolvedBrake.Drum(
                         in(2, 5),
                         in(2e-4, 5e-4),
@@ -99,7 +119,12 @@ final class RandomCars {
                         some(in(0, 8e-11)),
                         OptionalDouble.empty(),
                         ShoeArrangement.LEADING_TRAILING,
-                        Optional.empty());
+                        Optional.empty(),
+                        states());
+    }
+
+    private FrictionStates states() {
+        return new FrictionStates(in(0.7, 1.1), in(0.5, 1), in(0.4, 1.1));
     }
 
     private ResolvedApply twin() {

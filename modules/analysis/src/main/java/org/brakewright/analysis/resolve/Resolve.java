@@ -88,13 +88,17 @@ public final class Resolve {
         for (int i = 0; i < car.loadCases().size(); i++) {
             cases.add(loadCase(car, car.loadCases().get(i), "car.load_cases[" + i + "]", wheelbase));
         }
+        ResolveRoad road = new ResolveRoad(values);
         return new ResolvedCar(
                 wheelbase,
                 values.need(car.frontTyreRadius()),
                 values.need(car.rearTyreRadius()),
                 values.take(car.grip(), "car.grip", Defaults.GRIP),
                 values.take(car.topSpeed(), "car.top_speed", Defaults.TOP_SPEED),
-                cases);
+                cases,
+                road.aero(car.aero(), cases),
+                road.engineBraking(car.engineBraking(), cases),
+                values.maybe(car.loadSensitivity()));
     }
 
     private ResolvedLoadCase loadCase(Car car, LoadCase loadCase, String path, double wheelbase) {

@@ -11,6 +11,7 @@ import org.brakewright.model.brake.DrumBrake;
 import org.brakewright.model.brake.PadGeometry;
 import org.brakewright.model.brake.WheelBrake;
 import org.brakewright.model.resolved.ResolvedBrake;
+import org.brakewright.model.resolved.ResolvedBrake.FrictionStates;
 import org.brakewright.model.resolved.ResolvedShoes;
 import org.jspecify.annotations.Nullable;
 
@@ -30,15 +31,30 @@ final class ResolveBrake {
     }
 
     private ResolvedBrake disc(String path, DiscBrake disc) {
+        double friction = values.take(disc.padFriction(), path + ".pad_friction", Defaults.PAD_FRICTION);
         return new ResolvedBrake.Disc(
                 pistonArea(disc.pistons()),
-                values.take(disc.padFriction(), path + ".pad_friction", Defaults.PAD_FRICTION),
+                friction,
                 radius(path, disc),
                 values.take(disc.thresholdPressure(), path + ".threshold_pressure", Defaults.DISC_THRESHOLD),
                 values.take(disc.runningClearance(), path + ".running_clearance", Defaults.RUNNING_CLEARANCE),
                 values.take(disc.caliperSpread(), path + ".caliper_spread", Defaults.caliperSpread(disc.caliper())),
                 values.take(disc.padCompression(), path + ".pad_compression", Defaults.PAD_COMPRESSION),
-                values.maybe(disc.ratedPressure()));
+                values.maybe(disc.ratedPressure()),
+                new FrictionStates(
+                        state(
+                                disc.padFrictionCold(),
+                                path + ".pad_friction_cold",
+                                FrictionDefaults.PADS_COLD,
+                                friction),
+                        state(disc.padFrictionHot(), path + ".pad_friction_hot", FrictionDefaults.PADS_HOT, friction),
+                        state(disc.padFrictionWet(), path + ".pad_friction_wet", FrictionDefaults.PADS_WET, friction)));
+    }
+
+    /** A friction or brake factor in one state over the working one; assumed as such a share when not given. */
+    private double state(@Nullable Given given, String path, Default share, double working) {
+        double value = values.take(given, path, FrictionDefaults.of(share, working));
+        return given == null && !values.overridden(path) ? share.value() : value / working;
     }
 
     private double pistonArea(List<Given> pistons) {
@@ -99,7 +115,11 @@ final class ResolveBrake {
                 values.take(drum.shoeCompression(), path + ".shoe_compression", Defaults.SHOE_COMPRESSION),
                 values.maybe(drum.ratedPressure()),
                 drum.shoes(),
-                factor.shoes());
+                factor.shoes(),
+                new FrictionStates(
+                        state(drum.brakeFactorCold(), path + ".brake_factor_cold", FrictionDefaults.DRUM_COLD, factor.value()),
+                        state(drum.brakeFactorHot(), path + ".brake_factor_hot", FrictionDefaults.DRUM_HOT, factor.value()),
+                        state(drum.brakeFactorWet(), path + ".brake_factor_wet", FrictionDefaults.DRUM_WET, factor.value())));
     }
 
     /**

@@ -64,6 +64,44 @@ class LawPagesTest {
     }
 
     @Test
+    void airForces() {
+        WorkedExample page = WorkedExample.of("air-forces");
+        AirForces air = new AirForces(
+                        page.si("front downforce there"), page.si("rear downforce there"), page.si("drag there"))
+                .at(page.si("speed"), page.si("known at"));
+        page.holds("front downforce", air.front());
+        page.holds("rear downforce", air.rear());
+        page.holds("drag", air.drag());
+        RoadForces road = new RoadForces(car(page), air, 0, 0);
+        double decelerationG = page.si("deceleration");
+        page.holds("front braking", road.front(decelerationG));
+        page.holds("rear braking", road.rear(decelerationG));
+        page.holds("brakes supply", road.brakeForce(decelerationG) / car(page).weight());
+        page.holds("critical deceleration", road.criticalDecelerationG(page.si("rear share of the force")));
+        page.holds("all wheels at the grip", road.greatestDecelerationG(page.si("grip")));
+    }
+
+    @Test
+    void engineBraking() {
+        WorkedExample page = WorkedExample.of("engine-braking");
+        RoadForces road = new RoadForces(car(page), AirForces.NONE, 0, page.si("engine at the rear wheels"));
+        page.holds("foot off", road.footOffG());
+        double decelerationG = road.decelerationG(page.si("front brakes") + page.si("rear brakes"));
+        page.holds("deceleration", decelerationG);
+        page.holds("front grip used", page.si("front brakes") / road.front(decelerationG));
+        page.holds("rear grip used", (page.si("rear brakes") + road.rearEngine()) / road.rear(decelerationG));
+    }
+
+    @Test
+    void loadSensitiveGrip() {
+        WorkedExample page = WorkedExample.of("load-sensitive-grip");
+        LoadSensitiveGrip tires =
+                new LoadSensitiveGrip(page.si("grip"), page.si("sensitivity"), page.si("reference load"));
+        page.holds("grip there", tires.at(page.si("load")));
+        page.holds("force there", tires.force(page.si("load")));
+    }
+
+    @Test
     void standingOnGrade() {
         WorkedExample page = WorkedExample.of("standing-on-grade");
         double angle = Math.atan(page.si("grade"));

@@ -95,5 +95,35 @@ public record DiscBrake(
                 why = "ratings of car calipers lie within this",
                 how = "From the part sheet.")
         @Nullable
-        Given ratedPressure)
+        Given ratedPressure,
+
+        @Asked(
+                label = "pad friction, cold",
+                dimension = RATIO,
+                least = 0.05,
+                most = 0.9,
+                why = "no pad is outside this, hot or wet",
+                how = "The first stop of a cold morning, from the pad maker's curve.")
+        @Nullable
+        Given padFrictionCold,
+
+        @Asked(
+                label = "pad friction, hot",
+                dimension = RATIO,
+                least = 0.05,
+                most = 0.9,
+                why = "no pad is outside this, hot or wet",
+                how = "As the pads fade, from the pad maker's curve at the highest temperature you see.")
+        @Nullable
+        Given padFrictionHot,
+
+        @Asked(
+                label = "pad friction, wet",
+                dimension = RATIO,
+                least = 0.05,
+                most = 0.9,
+                why = "no pad is outside this, hot or wet",
+                how = "The first moments with water on the disc.")
+        @Nullable
+        Given padFrictionWet)
         implements WheelBrake {}

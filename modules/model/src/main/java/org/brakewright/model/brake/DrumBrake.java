@@ -101,5 +101,35 @@ public record DrumBrake(
                 why = "ratings of car wheel cylinders lie within this",
                 how = "From the part sheet.")
         @Nullable
-        Given ratedPressure)
+        Given ratedPressure,
+
+        @Asked(
+                label = "brake factor, cold",
+                dimension = RATIO,
+                least = 0.1,
+                most = 10.0,
+                why = "a factor above 10 is at the edge of locking by itself",
+                how = "The first stop of a cold morning.")
+        @Nullable
+        Given brakeFactorCold,
+
+        @Asked(
+                label = "brake factor, hot",
+                dimension = RATIO,
+                least = 0.1,
+                most = 10.0,
+                why = "a factor above 10 is at the edge of locking by itself",
+                how = "As the linings fade; the factor falls faster than the lining friction.")
+        @Nullable
+        Given brakeFactorHot,
+
+        @Asked(
+                label = "brake factor, wet",
+                dimension = RATIO,
+                least = 0.1,
+                most = 10.0,
+                why = "a factor above 10 is at the edge of locking by itself",
+                how = "With water between lining and drum, as after a ford.")
+        @Nullable
+        Given brakeFactorWet)
         implements WheelBrake {}

@@ -13,6 +13,21 @@ public sealed interface ResolvedBrake {
     /** Rated pressure from the part sheet, Pa; empty when not known. */
     OptionalDouble ratedPressure();
 
+    /** What cold, heat and water do to it. */
+    FrictionStates frictionStates();
+
+    /**
+     * Brake force at the same pressure over that of the working brake.
+     *
+     * @param cold the first stop of a cold morning
+     * @param hot as pads or linings fade
+     * @param wet with water on them
+     */
+    record FrictionStates(double cold, double hot, double wet) {
+        /** A brake that neither cold nor heat nor water changes. */
+        public static final FrictionStates STEADY = new FrictionStates(1, 1, 1);
+    }
+
     /**
      * Disc brakes, one caliper a wheel.
      *
@@ -24,6 +39,7 @@ public sealed interface ResolvedBrake {
      * @param caliperSpread opening of the caliper per pressure, m/Pa
      * @param padCompression give of each pad per pressure, m/Pa
      * @param ratedPressure Pa
+     * @param frictionStates what cold, heat and water do to it
      */
     record Disc(
             double pistonArea,
@@ -33,7 +49,8 @@ public sealed interface ResolvedBrake {
             double runningClearance,
             double caliperSpread,
             double padCompression,
-            OptionalDouble ratedPressure)
+            OptionalDouble ratedPressure,
+            FrictionStates frictionStates)
             implements ResolvedBrake {}
 
     /**
@@ -48,6 +65,7 @@ public sealed interface ResolvedBrake {
      * @param ratedPressure Pa
      * @param arrangement how the shoes stand to each other
      * @param shoes what the brake factor follows from; empty when it was given or assumed
+     * @param frictionStates what cold, heat and water do to it
      */
     record Drum(
             double brakeFactor,
@@ -58,6 +76,7 @@ public sealed interface ResolvedBrake {
             double shoeCompression,
             OptionalDouble ratedPressure,
             ShoeArrangement arrangement,
-            Optional<ResolvedShoes> shoes)
+            Optional<ResolvedShoes> shoes,
+            FrictionStates frictionStates)
             implements ResolvedBrake {}
 }

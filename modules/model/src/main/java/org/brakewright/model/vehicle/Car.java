@@ -59,4 +59,27 @@ public record Car(
         Given topSpeed,
 
         @Label("load cases") @Required("Give at least one load case with both axle loads.")
-        List<LoadCase> loadCases) {}
+        List<LoadCase> loadCases,
+
+        @Label(
+                value = "forces of the air",
+                how = "Downforce, lift and drag; without them the balance is that of a slow car.")
+        @Nullable
+        Aero aero,
+
+        @Label(
+                value = "engine braking",
+                how = "What the engine holds back while braking in gear; without it the clutch is taken as pressed.")
+        @Nullable
+        EngineBraking engineBraking,
+
+        @Asked(
+                label = "tyre load sensitivity",
+                dimension = RATIO,
+                least = 0.0,
+                most = 0.5,
+                why =
+                        "it is the grip lost per relative rise of axle load: 0.1 when 10 % more load costs 1 % of the grip",
+                how = "From tyre data; without it the grip is the same at every load.")
+        @Nullable
+        Given loadSensitivity) {}
