@@ -7,23 +7,30 @@ import java.util.function.ToDoubleFunction;
 import org.brakewright.analysis.chain.ChainCurve;
 import org.brakewright.analysis.chain.ChainState;
 import org.brakewright.kernel.dynamics.AxleLoads;
+import org.brakewright.kernel.roots.Crossing;
 
 /**
- * Who locks first in one load case.
+ * Who locks first in one situation.
  *
- * <p>On each straight piece of the chain both brake forces, the deceleration and so both axle loads are proportional to
- * the pedal force: an axle reaches its grip at a root of a straight line.
+ * <p>On each straight piece of the chain both brake forces, the deceleration and so both axle loads are straight over the
+ * pedal force: an axle reaches its grip at a root of a straight line. With tyres that feel their load what an axle lacks
+ * to its grip is bent one way only, so that it still crosses zero once at most on the way up.
  */
 public final class Balance {
     private static final double SAME = 1e-4;
 
     private final ChainCurve curve;
-    private final AxleLoads loads;
+    private final Situation situation;
 
-    /** The balance of a chain under given axle loads. */
+    /** The balance of a chain under given axle loads and nothing else. */
     public Balance(ChainCurve curve, AxleLoads loads) {
+        this(curve, Situation.plain(loads));
+    }
+
+    /** The balance of a chain in a situation. */
+    public Balance(ChainCurve curve, Situation situation) {
         this.curve = curve;
-        this.loads = loads;
+        this.situation = situation;
     }
 
     /**
@@ -32,50 +39,45 @@ public final class Balance {
      * @return empty when no pedal force locks a wheel
      */
     public Optional<Lock> lock(double grip) {
-        double front = firstG(state -> state.frontForce() - grip * frontLoad(state));
-        double rear = firstG(state -> state.rearForce() - grip * rearLoad(state));
+        double front = firstG(state -> situation.frontForce(state) - grip * situation.frontHold(state));
+        double rear = firstG(state -> situation.rearForce(state) - grip * situation.rearHold(state));
         double first = Math.min(front, rear);
         return first == Double.POSITIVE_INFINITY
                 ? Optional.empty()
-                : Optional.of(new Lock(grip, axle(front, rear), first, first / grip));
+                : Optional.of(new Lock(grip, axle(front, rear), first, first / situation.greatestG(grip)));
     }
 
     /** Deceleration in g at which a measure first rises to zero; infinite when it never does. */
     private double firstG(ToDoubleFunction<ChainState> excess) {
         double before = excess.applyAsDouble(curve.bends().getFirst());
+        if (before >= 0) { // the engine alone locks its wheels
+            return situation.decelerationG(curve.bends().getFirst());
+        }
         for (int piece = 0; piece < curve.pieces(); piece++) {
             double after = excess.applyAsDouble(curve.bends().get(piece + 1));
-            if (before < 0 && after >= 0) {
-                return decelerationG(curve.on(piece, before / (before - after)));
+            if (after >= 0) {
+                return situation.decelerationG(curve.on(piece, share(excess, piece, before / (before - after))));
             }
             before = after;
         }
         return Double.POSITIVE_INFINITY;
     }
 
-    /** Deceleration in g of a state. */
-    double decelerationG(ChainState state) {
-        return state.totalForce() / loads.weight();
-    }
-
-    /** Front load in N, straight on beyond the point where the rear leaves the ground. */
-    double frontLoad(ChainState state) {
-        return loads.frontStatic() + loads.heightRatio() * state.totalForce();
-    }
-
-    /** Rear load in N, below zero beyond the point where the rear leaves the ground. */
-    double rearLoad(ChainState state) {
-        return loads.rearStatic() - loads.heightRatio() * state.totalForce();
+    private double share(ToDoubleFunction<ChainState> excess, int piece, double straight) {
+        return situation.straight()
+                ? straight
+                : Crossing.between(share -> excess.applyAsDouble(curve.on(piece, share)), 0, 1)
+                        .orElseThrow();
     }
 
     /** Stretches over which the rear would lock first. */
     public List<RearFirst> rearFirst() {
-        return new Inversions(curve, this).find();
+        return new Inversions(curve, situation).find();
     }
 
     /** Pedal force in N at a deceleration in g; empty when no push reaches it. */
-    OptionalDouble pedalForce(double decelerationG) {
-        return curve.pedalForce(decelerationG * loads.weight());
+    public OptionalDouble pedalForce(double decelerationG) {
+        return curve.pedalForce(situation::decelerationG, decelerationG);
     }
 
     private static Lock.Axle axle(double frontG, double rearG) {

@@ -2,15 +2,18 @@ package org.brakewright.analysis.balance;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalDouble;
 import java.util.stream.DoubleStream;
+import java.util.stream.IntStream;
 import org.brakewright.analysis.chain.ChainCurve;
 import org.brakewright.analysis.chain.ChainState;
+import org.brakewright.kernel.roots.Crossing;
 
 /**
  * Finds the stretches of deceleration over which the rear uses more grip than the front.
  *
  * <p>The rear is ahead where F_r N_f - F_f N_r is positive. On each straight piece of the chain that is a parabola, known
- * from three of its points, so its roots are exact.
+ * from three of its points, so its roots are exact. With load-sensitive tyres they are found between two points.
  */
 final class Inversions {
     /** Below this pads and shoes only come to disc and drum, and who is first means nothing, g. */
@@ -21,18 +24,22 @@ final class Inversions {
 
     private static final double NOTHING = 1e-12;
 
-    private final ChainCurve curve;
-    private final Balance balance;
+    /** Parts of a piece, up to {@link #TO_G}, in each of which load-sensitive tyres change the lead once at most. */
+    private static final int PARTS = 64;
 
-    Inversions(ChainCurve curve, Balance balance) {
+    private final ChainCurve curve;
+    private final Situation situation;
+
+    Inversions(ChainCurve curve, Situation situation) {
         this.curve = curve;
-        this.balance = balance;
+        this.situation = situation;
     }
 
     List<RearFirst> find() {
         List<RearFirst> stretches = new ArrayList<>();
-        double end = Math.min(TO_G, balance.decelerationG(curve.bends().getLast()));
-        double[] limits = limits(end);
+        double start = Math.max(FROM_G, situation.decelerationG(curve.bends().getFirst()));
+        double end = Math.min(TO_G, situation.decelerationG(curve.bends().getLast()));
+        double[] limits = limits(start, end);
         double from = -1;
         for (int i = 0; i + 1 < limits.length; i++) {
             boolean ahead = isAhead(limits[i], limits[i + 1]);
@@ -50,25 +57,43 @@ final class Inversions {
     }
 
     /** Decelerations between which the sign cannot change, rising, with both ends. */
-    private double[] limits(double end) {
+    private double[] limits(double start, double end) {
         DoubleStream roots = DoubleStream.empty();
         for (int piece = 0; piece < curve.pieces(); piece++) {
             roots = DoubleStream.concat(roots, roots(piece));
         }
-        DoubleStream inside = roots.filter(z -> z > FROM_G && z < end).sorted();
-        return DoubleStream.concat(DoubleStream.concat(DoubleStream.of(FROM_G), inside), DoubleStream.of(end))
+        DoubleStream inside = roots.filter(z -> z > start && z < end).sorted();
+        return DoubleStream.concat(DoubleStream.concat(DoubleStream.of(start), inside), DoubleStream.of(end))
                 .toArray();
     }
 
     private DoubleStream roots(int piece) {
+        return (situation.straight() ? parabola(piece) : crossings(piece))
+                .map(share -> situation.decelerationG(curve.on(piece, share)));
+    }
+
+    private DoubleStream crossings(int piece) {
+        double step = judged(piece) / PARTS;
+        return IntStream.range(0, PARTS)
+                .mapToObj(part ->
+                        Crossing.between(share -> ahead(curve.on(piece, share)), part * step, (part + 1) * step))
+                .flatMapToDouble(OptionalDouble::stream);
+    }
+
+    /** Share of a piece that lies within what is looked at. */
+    private double judged(int piece) {
+        double from = situation.decelerationG(curve.on(piece, 0));
+        double to = situation.decelerationG(curve.on(piece, 1));
+        return to <= TO_G ? 1 : Math.max(0, (TO_G - from) / (to - from));
+    }
+
+    private DoubleStream parabola(int piece) {
         double start = ahead(curve.on(piece, 0));
         double middle = ahead(curve.on(piece, 0.5));
         double stop = ahead(curve.on(piece, 1));
         double square = 2 * (start + stop) - 4 * middle;
         double linear = stop - start - square;
-        return quadratic(square, linear, start)
-                .filter(share -> share >= 0 && share <= 1)
-                .map(share -> balance.decelerationG(curve.on(piece, share)));
+        return quadratic(square, linear, start).filter(share -> share >= 0 && share <= 1);
     }
 
     /** Real roots of a x2 + b x + c, in the form that does not lose digits. */
@@ -86,13 +111,16 @@ final class Inversions {
     }
 
     private boolean isAhead(double fromG, double toG) {
-        double force = balance.pedalForce(0.5 * (fromG + toG)).orElse(Double.NaN);
+        double force =
+                curve.pedalForce(situation::decelerationG, 0.5 * (fromG + toG)).orElse(Double.NaN);
         ChainState state = curve.at(force);
-        double scale = state.totalForce() * (balance.frontLoad(state) + balance.rearLoad(state));
+        double scale = (situation.frontForce(state) + situation.rearForce(state))
+                * situation.road().wholeLoad();
         return ahead(state) > NOTHING * scale;
     }
 
     private double ahead(ChainState state) {
-        return state.rearForce() * balance.frontLoad(state) - state.frontForce() * balance.rearLoad(state);
+        return situation.rearForce(state) * situation.frontHold(state)
+                - situation.frontForce(state) * situation.rearHold(state);
     }
 }
