@@ -117,9 +117,21 @@ final class ResolveBrake {
                 drum.shoes(),
                 factor.shoes(),
                 new FrictionStates(
-                        state(drum.brakeFactorCold(), path + ".brake_factor_cold", FrictionDefaults.DRUM_COLD, factor.value()),
-                        state(drum.brakeFactorHot(), path + ".brake_factor_hot", FrictionDefaults.DRUM_HOT, factor.value()),
-                        state(drum.brakeFactorWet(), path + ".brake_factor_wet", FrictionDefaults.DRUM_WET, factor.value())));
+                        state(
+                                drum.brakeFactorCold(),
+                                path + ".brake_factor_cold",
+                                FrictionDefaults.DRUM_COLD,
+                                factor.value()),
+                        state(
+                                drum.brakeFactorHot(),
+                                path + ".brake_factor_hot",
+                                FrictionDefaults.DRUM_HOT,
+                                factor.value()),
+                        state(
+                                drum.brakeFactorWet(),
+                                path + ".brake_factor_wet",
+                                FrictionDefaults.DRUM_WET,
+                                factor.value())));
     }
 
     /**
