@@ -9,6 +9,7 @@ import { Findings } from './parts/Findings.tsx';
 import { Headline } from './parts/Headline.tsx';
 import { Ledger } from './parts/Ledger.tsx';
 import { NoticeBar } from './parts/NoticeBar.tsx';
+import { SpreadPanel } from './parts/SpreadPanel.tsx';
 import { SummaryStrip } from './parts/SummaryStrip.tsx';
 import { TopBar } from './parts/TopBar.tsx';
 import { TravelBudget } from './parts/TravelBudget.tsx';
@@ -59,6 +60,7 @@ function Workbench({ page }: { page: Page }) {
               <h2 id="stops-title">How far it needs</h2>
               <DataTable table={page.stops} />
             </section>
+            <SpreadPanel />
             <Ledger rows={page.ledger} />
           </div>
         </div>

@@ -5,6 +5,7 @@ import { choosePoint } from '../logic/choosePoint.ts';
 import { createApi } from './api.ts';
 import { createDrafts } from './drafts.ts';
 import { createSession } from './session.ts';
+import { createSpread } from './spread.ts';
 import { rememberedUnits, rememberUnits } from './units.ts';
 
 export const session = createSession(
@@ -13,6 +14,9 @@ export const session = createSession(
 );
 
 export const drafts = createDrafts(session);
+
+/** What every ± does together; comes after the page. */
+export const spread = createSpread(session, (url, init) => fetch(url, init));
 
 session.units.subscribe(rememberUnits);
 

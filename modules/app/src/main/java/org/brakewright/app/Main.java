@@ -9,6 +9,7 @@ import org.brakewright.app.command.ExitCode;
 import org.brakewright.app.command.OpenCommand;
 import org.brakewright.app.command.SchemaCommand;
 import org.brakewright.app.command.SetCommand;
+import org.brakewright.app.command.ToleranceCommand;
 import org.brakewright.app.command.WarmCommand;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -23,6 +24,7 @@ import picocli.CommandLine.Spec;
         description = "Tells, before the metal is cut, whether a one-off car will stop: from the foot to the tyre.",
         subcommands = {
             CheckCommand.class,
+            ToleranceCommand.class,
             OpenCommand.class,
             DemoCommand.class,
             SetCommand.class,
@@ -34,6 +36,7 @@ import picocli.CommandLine.Spec;
             "  brakewright demo                     the workbench on the demo car, in the browser",
             "  brakewright check my-car.yaml        verdict, findings and a table",
             "  brakewright check my-car.yaml --json everything with SI numbers",
+            "  brakewright tolerance my-car.yaml    what every ± and assumption does together",
             "  brakewright open my-car.yaml         the workbench on your car",
             "",
             "Exit codes: 0 nothing forbids it, 1 a stop was found, 2 the input cannot be used."

@@ -39,7 +39,11 @@ public final class PageServer implements AutoCloseable {
     public static PageServer start(Workspace workspace, boolean demo, int port) {
         Guard guard = new Guard();
         PageHandlers handlers = new PageHandlers(workspace, demo);
-        Javalin server = Javalin.create(config -> configure(config, guard, handlers));
+        SpreadHandler spreads = new SpreadHandler(workspace);
+        Javalin server = Javalin.create(config -> {
+            configure(config, guard, handlers);
+            config.routes.get("/api/spread", spreads::spread);
+        });
         try {
             server.start(LOOPBACK, port);
         } catch (JavalinBindException taken) {

@@ -66,6 +66,19 @@ public final class Workspace {
         };
     }
 
+    /**
+     * The file as it stands, number and assessment of one moment.
+     *
+     * @param revision counts up with every change
+     * @param assessment of the file
+     */
+    public record Standing(int revision, Assessment assessment) {}
+
+    /** The file as it stands. */
+    public synchronized Standing standing() {
+        return new Standing(revision, assessment);
+    }
+
     /** The assessment of the file as it stands. */
     public synchronized Assessment assessment() {
         return assessment;

@@ -22,11 +22,14 @@ class GoldenFilesTest {
         "shop-pickup, check.txt,",
         "shop-pickup, check.json, --json",
         "heavy-tourer, check.txt,",
-        "heavy-tourer, check.json, --json"
+        "heavy-tourer, check.json, --json",
+        "hill-climber, tolerance.txt, --samples 1024",
+        "shop-pickup, tolerance-us.txt, --samples 1024 --units us"
     })
     void theExamplePrintsWhatWasRead(String car, String file, @org.jspecify.annotations.Nullable String options) {
+        String command = file.split("[.-]", -1)[0];
         List<String> arguments =
-                new java.util.ArrayList<>(List.of("check", Cars.file(car).toString()));
+                new java.util.ArrayList<>(List.of(command, Cars.file(car).toString()));
         if (options != null) {
             arguments.addAll(List.of(options.split(" ", -1)));
         }

@@ -19,12 +19,11 @@ import tools.jackson.databind.node.ObjectNode;
 
 /** Makes the schema of the results from their records: names, kinds, what may be null, and the words of their comments. */
 final class ResultSchemaMaker {
-    private static final String TITLE = "Brakewright: what check --json prints";
     private static final Set<String> STATES = Set.of("state", "becomes");
 
     private ResultSchemaMaker() {}
 
-    static String make() {
+    static String make(Class<?> result, String title) {
         SchemaGeneratorConfigBuilder config = new SchemaGeneratorConfigBuilder(
                         SchemaVersion.DRAFT_2020_12, OptionPreset.PLAIN_JSON)
                 .with(
@@ -39,8 +38,8 @@ final class ResultSchemaMaker {
                 .withDescriptionResolver(ResultSchemaMaker::description)
                 .withEnumResolver(field -> STATES.contains(field.getDeclaredName()) ? names(State.class) : null);
         config.forTypesInGeneral().withCustomDefinitionProvider(ResultSchemaMaker::lowerCase);
-        ObjectNode schema = new SchemaGenerator(config.build()).generateSchema(Result.class);
-        schema.put("title", TITLE);
+        ObjectNode schema = new SchemaGenerator(config.build()).generateSchema(result);
+        schema.put("title", title);
         return Json.indented(schema);
     }
 

@@ -30,7 +30,7 @@ class ResultSchemaTest {
 
     @Test
     void packedAndPublishedCopiesAreThoseOfTheRecords() {
-        String made = ResultSchemaMaker.make();
+        String made = ResultSchemaMaker.make(Result.class, "Brakewright: what check --json prints");
         Refresh.file(PACKED, made);
         Refresh.file(PUBLISHED, made);
         assertThat(Cars.read(PACKED)).as(PACKED + " " + Refresh.HOW).isEqualTo(made);

@@ -5,12 +5,17 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.Arrays;
 import java.util.List;
 import java.util.stream.Stream;
+import org.brakewright.analysis.tolerance.Plan;
+import org.brakewright.analysis.tolerance.ToleranceOutcome;
+import org.brakewright.analysis.tolerance.Tolerances;
 import org.brakewright.app.Cars;
 import org.brakewright.app.page.PageMaker;
+import org.brakewright.app.page.SpreadMaker;
 import org.brakewright.app.report.Json;
 import org.brakewright.app.words.Show;
 import org.brakewright.app.words.UnitSystem;
 import org.brakewright.buildfile.LocatedProblem;
+import org.brakewright.model.Build;
 import org.brakewright.model.Problem;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -53,6 +58,20 @@ class ContractTest {
                 Cars.text("hill-climber", "bore: 0.70 in (part sheet)", "bore: 2 in")
                         .replace("0.40 ± 0.04 (part sheet)", "0.1")
                         .replace("pad_arm: 268 mm", "pad_arm: 60 mm"));
+    }
+
+    @ParameterizedTest
+    @MethodSource("cars")
+    void theSpreadIsWhatTheContractSays(String text) {
+        Build build = Cars.assessed(text).build();
+        for (UnitSystem system : UnitSystem.values()) {
+            assertThat(Tolerances.run(build, new Plan(128, 1, 2), () -> false))
+                    .isInstanceOfSatisfying(ToleranceOutcome.Done.class, done -> {
+                        JsonNode spread = json(new SpreadMaker(new Show(system)).make(done.tolerance(), 3));
+                        assertThat(CONTRACT.differences("Spread", spread)).isEmpty();
+                        assertThat(spread.toString()).doesNotContain("NaN", "Infinity");
+                    });
+        }
     }
 
     @Test
