@@ -49,6 +49,19 @@ class PageServerTest {
     }
 
     @Test
+    void theSpreadComesApartAndBelongsToTheNewestState() {
+        int revision = served.revision();
+        JsonNode before = json(served.get("/api/spread?units=us"));
+        assertThat(before.get("revision").asInt()).isEqualTo(revision);
+        assertThat(before.get("sentence").asString()).contains(" lbf");
+        served.edit("pedal.linkage.pad_arm", "300 mm");
+        JsonNode after = json(served.get("/api/spread"));
+        assertThat(after.get("revision").asInt()).isEqualTo(revision + 1);
+        assertThat(after.at("/bands/0/marks/p50").asDouble())
+                .isLessThan(before.at("/bands/0/marks/p50").asDouble());
+    }
+
+    @Test
     void thePageIsServedInBothUnits() {
         assertThat(json(served.get("/api/page?units=us")).get("units").asString())
                 .isEqualTo("us");
