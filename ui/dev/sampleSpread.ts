@@ -1,5 +1,5 @@
 /** An invented spread for the development stand-in and the tests; no law made it. */
-import type { Spread } from '../src/contract.ts';
+import type { Spread } from '../src/spreadContract.ts';
 
 export const sampleSpread: Spread = {
   revision: 1,

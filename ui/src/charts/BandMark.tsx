@@ -1,4 +1,4 @@
-import type { BandMarks } from '../contract.ts';
+import type { BandMarks } from '../spreadContract.ts';
 import { bandPlaces } from '../logic/band.ts';
 import { useWidth } from './useWidth.ts';
 

@@ -1,5 +1,5 @@
 /** Where the marks of a band stand on a strip of a width, everything inside. */
-import type { BandMarks } from '../contract.ts';
+import type { BandMarks } from '../spreadContract.ts';
 import { linear } from './scale.ts';
 
 /** Room for the texts at both ends. */

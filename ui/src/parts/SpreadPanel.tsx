@@ -1,4 +1,5 @@
-import type { Band, Spread, Table } from '../contract.ts';
+import type { Table } from '../contract.ts';
+import type { Band, Spread } from '../spreadContract.ts';
 import { BandMark } from '../charts/BandMark.tsx';
 import { fieldUnder, spread } from '../state/here.ts';
 import { jumpTo } from '../state/jump.ts';

@@ -1,6 +1,6 @@
 /** The spread over cars built like this. It comes after the page, anew for each state of the file. */
 import { effect, signal } from '@preact/signals';
-import type { Spread } from '../contract.ts';
+import type { Spread } from '../spreadContract.ts';
 import type { Session } from './session.ts';
 
 export type SpreadState =

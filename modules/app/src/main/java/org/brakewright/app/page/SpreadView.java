@@ -4,7 +4,7 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /**
- * What the page shows of a tolerance run, served apart from the page; the counterpart of {@code ui/src/contract.ts}.
+ * What the page shows of a tolerance run, served apart from the page; the counterpart of {@code ui/src/spreadContract.ts}.
  *
  * @param revision of the build file that it belongs to
  * @param sentence what a builder has to know first

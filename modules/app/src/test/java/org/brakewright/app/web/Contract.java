@@ -15,7 +15,7 @@ import tools.jackson.databind.JsonNode;
 
 /** What the page's side says that it is sent, read from its source: as much of its language as it uses. */
 final class Contract {
-    private static final Path SOURCE = Path.of("..", "..", "ui", "src", "contract.ts");
+    private static final Path SOURCES = Path.of("..", "..", "ui", "src");
     private static final Pattern INTERFACE = Pattern.compile("export interface (\\w+) \\{\\n(.*?)\\n}", Pattern.DOTALL);
     private static final Pattern ALIAS = Pattern.compile("export type (\\w+) =(.*?);", Pattern.DOTALL);
     private static final Pattern KEY = Pattern.compile("(\\w+)(\\??): ((?:\\{[^}]*}|[^;])*);?");
@@ -24,7 +24,8 @@ final class Contract {
     private final Map<String, String> aliases = new LinkedHashMap<>();
 
     Contract() {
-        String source = Cars.read(SOURCE).replaceAll("(?s)/\\*.*?\\*/", "");
+        String source = (Cars.read(SOURCES.resolve("contract.ts")) + Cars.read(SOURCES.resolve("spreadContract.ts")))
+                .replaceAll("(?s)/\\*.*?\\*/", "");
         INTERFACE.matcher(source).results().forEach(found -> interfaces.put(found.group(1), keys(found.group(2))));
         ALIAS.matcher(source).results().forEach(found -> aliases.put(found.group(1), found.group(2)));
     }
