@@ -120,5 +120,11 @@ export function samplePage(units: UnitSystem): Page {
       'Never drive with a pushrod not held, no free play, a bar or pedal that does not come back, a leak, a sinking pedal, rear wheels that lock first, or no brake lights.',
       'Local codes and licensed practice decide what may go on the road.',
     ],
+    drums: {
+      caption: 'Drum brakes: factor forward and backward',
+      columns: ['drums', 'shoes', 'forward', 'backward'],
+      rows: [['rear', 'leading trailing', '2.31', '2.31']],
+    },
+    parking: null,
   };
 }

@@ -60,6 +60,18 @@ function Workbench({ page }: { page: Page }) {
               <h2 id="stops-title">How far it needs</h2>
               <DataTable table={page.stops} />
             </section>
+            {page.drums && (
+              <section aria-labelledby="drums-title">
+                <h2 id="drums-title">Drum brakes</h2>
+                <DataTable table={page.drums} />
+              </section>
+            )}
+            {page.parking && (
+              <section aria-labelledby="parking-title">
+                <h2 id="parking-title">Parking brake</h2>
+                <DataTable table={page.parking} />
+              </section>
+            )}
             <SpreadPanel />
             <Ledger rows={page.ledger} />
           </div>

@@ -37,6 +37,10 @@ export interface Page {
   workings: Working[];
   /** What a calculation cannot show, and the cautions: sentences. */
   cautions: string[];
+  /** The drums, and what lining friction does to them; null on a car without any. */
+  drums: Table | null;
+  /** What the parking brake holds; null when none is given. */
+  parking: Table | null;
 }
 
 export interface Verdict {

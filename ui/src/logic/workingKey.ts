@@ -10,6 +10,8 @@ const BY_FINDING: Record<string, string> = {
   front_share: 'balance',
   bar_range: 'balance',
   rear_locks_first: 'margin',
+  drum_self_lock: 'drum_factor',
+  drum_sensitivity: 'drum_factor',
 };
 
 /** The working of the finding's own key, else of the headline number it judges; null without either. */

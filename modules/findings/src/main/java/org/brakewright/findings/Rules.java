@@ -8,10 +8,13 @@ import org.brakewright.findings.rules.AllWheelsLock;
 import org.brakewright.findings.rules.BarRange;
 import org.brakewright.findings.rules.BarTilt;
 import org.brakewright.findings.rules.CheckedOnCar;
+import org.brakewright.findings.rules.DrumSelfLock;
+import org.brakewright.findings.rules.DrumSensitivity;
 import org.brakewright.findings.rules.FailedCircuit;
 import org.brakewright.findings.rules.FrontFirst;
 import org.brakewright.findings.rules.FrontShare;
 import org.brakewright.findings.rules.MasterStroke;
+import org.brakewright.findings.rules.ParkingHold;
 import org.brakewright.findings.rules.PartRating;
 import org.brakewright.findings.rules.PedalEffort;
 import org.brakewright.findings.rules.PedalReserve;
@@ -32,6 +35,9 @@ public final class Rules {
             new BarRange(),
             new BarTilt(),
             new PartRating(),
+            new DrumSelfLock(),
+            new DrumSensitivity(),
+            new ParkingHold(),
             new ServiceStop(),
             new FrontFirst(),
             new AdhesionEfficiency(),

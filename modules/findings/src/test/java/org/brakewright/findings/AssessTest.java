@@ -86,7 +86,7 @@ class AssessTest {
     }
 
     private static TestCar lookedAt(TestCar car) {
-        TestCar looked = car.with("apply.balance_bar.locked_for_road", "yes");
+        TestCar looked = car.with("apply.balance_bar.locked_for_road", "yes").withParkingBrake();
         for (String check : List.of(
                 "pushrods_retained", "free_play_present", "pedal_returns", "no_leak", "pedal_holds", "brake_lights")) {
             looked = looked.with("checks." + check, "yes");

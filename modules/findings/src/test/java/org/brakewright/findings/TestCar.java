@@ -177,6 +177,34 @@ public final class TestCar {
                 .with("rear.threshold_pressure", "0 bar");
     }
 
+    /**
+     * The same car with a hand lever on the rear pads: 300 N x 8 x 0.75 / 2 x 20 press each pad with 18 kN, and at a friction
+     * of 0.3 on 110 mm each wheel holds 1188 N m.
+     */
+    public TestCar withParkingBrake() {
+        return with("parking.control", "hand")
+                .with("parking.driver_force", "300 N")
+                .with("parking.lever_ratio", "8")
+                .with("parking.cable_efficiency", "0.75")
+                .with("parking.axle", "rear")
+                .with("parking.acts_on.kind", "caliper_lever")
+                .with("parking.acts_on.pad_force_ratio", "20")
+                .with("parking.acts_on.pad_friction", "0.3");
+    }
+
+    /** The same car with drums behind of which the shoes are known: row C1 of the check values, as leading and trailing. */
+    public TestCar withRearShoes(String arrangement, String friction) {
+        return withRearDrums("1 in")
+                .without("rear.brake_factor")
+                .with("rear.shoes", arrangement)
+                .with("rear.drum_radius", "150 mm")
+                .with("rear.lining_friction", friction)
+                .with("rear.shoe_geometry.pivot_distance", "125 mm")
+                .with("rear.shoe_geometry.actuation_arm", "216.506 mm")
+                .with("rear.shoe_geometry.lining_start", "0 deg")
+                .with("rear.shoe_geometry.lining_end", "120 deg");
+    }
+
     /** As written. */
     public Build build() {
         return Written.build(texts);

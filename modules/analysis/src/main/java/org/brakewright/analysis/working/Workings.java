@@ -13,6 +13,7 @@ import java.util.List;
 import java.util.Locale;
 import org.brakewright.analysis.Analysis;
 import org.brakewright.analysis.LoadCaseResult;
+import org.brakewright.analysis.parking.ParkingState;
 import org.brakewright.analysis.pedal.TravelShare;
 import org.brakewright.analysis.vehicle.HardStop;
 import org.brakewright.analysis.vehicle.OperatingPoint;
@@ -48,6 +49,11 @@ public final class Workings {
             workings.add(new Working("balance", open.balance()));
         }
         margin(build, analysis, workings);
+        DrumWorkings.add(build, workings);
+        ParkingState parked = analysis.parking();
+        if (parked != null) {
+            build.parking().ifPresent(parking -> ParkingWorkings.add(build, parking, parked, workings));
+        }
         return List.copyOf(workings);
     }
 

@@ -62,7 +62,9 @@ public final class PageMaker {
                 new LedgerRows(show).of(assessment),
                 new Inputs(show).of(assessment),
                 new WorkingViews(show).of(assessment),
-                CAUTIONS);
+                CAUTIONS,
+                new DrumTable(show).of(assessment.analysis()),
+                new ParkingTable(show).of(assessment.analysis()));
     }
 
     private PageView.Verdict verdict(Assessment assessment) {

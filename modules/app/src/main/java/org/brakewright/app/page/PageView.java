@@ -27,7 +27,9 @@ public record PageView(
         List<LedgerRow> ledger,
         List<Section> inputs,
         List<Working> workings,
-        List<String> cautions) {
+        List<String> cautions,
+        @Nullable Table drums,
+        @Nullable Table parking) {
 
     /** The verdict. */
     public record Verdict(String state, String word, String sentence, Counts counts) {}

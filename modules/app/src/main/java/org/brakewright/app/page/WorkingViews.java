@@ -31,6 +31,8 @@ final class WorkingViews {
             case "effort" -> "Pedal effort";
             case "travel" -> "Pedal travel";
             case "balance" -> "Front share";
+            case "drum_factor" -> "Brake factor of the drums";
+            case "parking_hold" -> "Grade held by the parking brake";
             default -> "Rear locks first";
         };
         return new PageView.Working(

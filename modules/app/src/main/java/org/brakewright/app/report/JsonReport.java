@@ -47,7 +47,9 @@ public final class JsonReport {
                 analysis.panicPush(),
                 analysis.effortFor(),
                 analysis.stopsFrom(),
-                assessment.ledger().stream().map(JsonReport::assumed).toList());
+                assessment.ledger().stream().map(JsonReport::assumed).toList(),
+                analysis.drums(),
+                analysis.parking());
     }
 
     private static Result.FindingText finding(Finding finding) {

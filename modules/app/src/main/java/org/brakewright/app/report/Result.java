@@ -5,9 +5,11 @@ import java.util.Map;
 import org.brakewright.analysis.EffortFor;
 import org.brakewright.analysis.LoadCaseResult;
 import org.brakewright.analysis.balance.BarState;
+import org.brakewright.analysis.brake.DrumResult;
 import org.brakewright.analysis.chain.PanicPush;
 import org.brakewright.analysis.failure.Failure;
 import org.brakewright.analysis.ledger.Headline;
+import org.brakewright.analysis.parking.ParkingState;
 import org.brakewright.analysis.vehicle.HardStop;
 import org.brakewright.analysis.vehicle.StopFrom;
 import org.jspecify.annotations.Nullable;
@@ -30,6 +32,8 @@ import org.jspecify.annotations.Nullable;
  * @param effortFor efforts at the decelerations that published rules ask for
  * @param stopsFrom stops from the speeds that published tests use
  * @param ledger assumptions, heaviest first
+ * @param drums every drum of the car
+ * @param parking the parking brake; null when not given
  */
 public record Result(
         int resultFormat,
@@ -46,7 +50,9 @@ public record Result(
         PanicPush panicPush,
         List<EffortFor> effortFor,
         List<StopFrom> stopsFrom,
-        List<Assumed> ledger) {
+        List<Assumed> ledger,
+        List<DrumResult> drums,
+        @Nullable ParkingState parking) {
 
     /**
      * The verdict.

@@ -5,8 +5,10 @@ import java.util.List;
 import java.util.Locale;
 import java.util.function.BiFunction;
 import org.brakewright.analysis.LoadCaseResult;
+import org.brakewright.app.page.DrumTable;
 import org.brakewright.app.page.LedgerRows;
 import org.brakewright.app.page.PageView;
+import org.brakewright.app.page.ParkingTable;
 import org.brakewright.app.page.Tables;
 import org.brakewright.app.words.CureWords;
 import org.brakewright.app.words.FindingWords;
@@ -16,6 +18,7 @@ import org.brakewright.findings.Assessment;
 import org.brakewright.findings.Finding;
 import org.brakewright.findings.State;
 import org.brakewright.findings.cure.Cure;
+import org.jspecify.annotations.Nullable;
 
 /** The assessment as text: verdict, findings, tables, what to measure next. */
 public final class TextReport {
@@ -85,7 +88,15 @@ public final class TextReport {
         }
         all.add(tables.failures());
         all.add(tables.stops());
+        add(all, new DrumTable(show).of(assessment.analysis()));
+        add(all, new ParkingTable(show).of(assessment.analysis()));
         return all;
+    }
+
+    private static void add(List<PageView.Table> all, PageView.@Nullable Table table) {
+        if (table != null) {
+            all.add(table);
+        }
     }
 
     private String ledger(Assessment assessment) {
