@@ -95,7 +95,7 @@ final class ResolveShoes {
         if (asked.arrangement() == ShoeArrangement.TWO_LEADING) {
             unused(asked, "other_lining_start", geometry.otherLiningStart(), "Two leading shoes are alike.");
             unused(asked, "other_lining_end", geometry.otherLiningEnd(), "Two leading shoes are alike.");
-        } else {
+        } else if (first.liningStart() < first.liningEnd()) {
             lining(asked, "other_lining_start", geometry.otherLiningStart(), second);
         }
         if (asked.selfEnergising()) {

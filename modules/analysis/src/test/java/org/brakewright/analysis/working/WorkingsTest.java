@@ -149,4 +149,46 @@ class WorkingsTest {
                 .extracting(Working::key)
                 .doesNotContain("effort", "travel", "balance");
     }
+
+    /** Row C1 of the check values: shoes of 0.841284 and 0.437517 (Shigley's Mechanical Engineering Design, problem 16-1). */
+    @Test
+    void aBrakeFactorEndsAtTheSumOfItsShoes() {
+        List<Step> steps = steps(Cars.TANDEM.without("rear").with("""
+                        rear.kind: drum
+                        rear.shoes: leading_trailing
+                        rear.drum_radius: 150 mm
+                        rear.wheel_cylinder: 22 mm
+                        rear.lining_friction: 0.28
+                        rear.shoe_geometry.pivot_distance: 125 mm
+                        rear.shoe_geometry.actuation_arm: 216.50635 mm
+                        rear.shoe_geometry.lining_start: 0 deg
+                        rear.shoe_geometry.lining_end: 120 deg
+                        """), "drum_factor");
+        assertThat(step(steps, "leading_shoe", "rear, first shoe").result()).isCloseTo(0.841284, within(1e-6));
+        assertThat(step(steps, "trailing_shoe", "rear, second shoe").result()).isCloseTo(0.437517, within(1e-6));
+        Step sum = steps.getLast();
+        assertThat(sum.result()).isCloseTo(operand(sum, "S_1") + operand(sum, "S_2"), within(1e-12));
+    }
+
+    /** Weak lever: by force, 120 N m x 2 / 300 mm on 1000 kg; strong lever: by grip, 0.9 x 0.5/(1 + 0.9 x 0.2). */
+    @Test
+    void aGradeHeldEndsAtForceOrGrip() {
+        WrittenCar weak = Cars.TANDEM.with("""
+                parking.control: hand
+                parking.driver_force: 100 N
+                parking.lever_ratio: 5
+                parking.cable_efficiency: 0.8
+                parking.axle: rear
+                parking.acts_on.kind: caliper_lever
+                parking.acts_on.pad_force_ratio: 20
+                parking.acts_on.pad_friction: 0.25
+                """);
+        Step byForce = steps(weak, "parking_hold").getLast();
+        assertThat(byForce.law()).isEqualTo("grade_by_force");
+        assertThat(operand(byForce, "F_b")).isCloseTo(800, within(1e-9));
+        Step byGrip =
+                steps(weak.with("parking.driver_force: 1000 N"), "parking_hold").getLast();
+        assertThat(byGrip.law()).isEqualTo("grade_by_grip_upper");
+        assertThat(byGrip.result()).isCloseTo(0.45 / 1.18, within(1e-9));
+    }
 }
