@@ -91,18 +91,23 @@ final class OddCars {
             "apply.proportioning_valve.knee=5 bar",
             "apply.proportioning_valve.knee=25 bar");
 
-    private static final String PINNED_SHOES =
-            "rear.shoes=leading_trailing & rear.shoe_geometry.anchor_distance=";
+    private static final String PINNED_SHOES = "rear.shoes=leading_trailing & rear.shoe_geometry.anchor_distance=";
+
+    private static final String FACTOR_ALONE =
+            "rear.shoe_geometry.pivot_distance= & rear.shoe_geometry.actuation_arm= & rear.shoe_geometry.anchor_distance="
+                    + " & rear.shoe_geometry.lining_start= & rear.shoe_geometry.lining_end="
+                    + " & rear.shoe_geometry.other_lining_start= & rear.shoe_geometry.other_lining_end="
+                    + " & rear.shoe_geometry.lining_width=";
 
     private static final List<String> DRUMS = List.of(
             PINNED_SHOES,
             PINNED_SHOES + " & rear.lining_friction=0.6",
             "rear.lining_friction=0.5",
             "rear.lining_friction=0.8",
-            "rear.shoe_geometry.pivot_distance= & rear.shoe_geometry.actuation_arm= & rear.shoe_geometry.anchor_distance="
-                    + " & rear.shoe_geometry.lining_start= & rear.shoe_geometry.lining_end="
-                    + " & rear.shoe_geometry.other_lining_start= & rear.shoe_geometry.other_lining_end="
-                    + " & rear.shoe_geometry.lining_width=");
+            FACTOR_ALONE,
+            FACTOR_ALONE + " & apply.proportioning_valve.knee=25 bar",
+            FACTOR_ALONE + " & apply.proportioning_valve.knee=22 bar",
+            FACTOR_ALONE + " & car.grip=0.6");
 
     private static final List<String> PARKED = List.of(
             "parking.driver_force=230 N", "parking.driver_force=100 N", "parking.lever_ratio=2", "car.grip=0.35");
@@ -123,8 +128,7 @@ final class OddCars {
     /** A car as far as workings need it. */
     static List<org.brakewright.findings.Assessment> assessed() {
         return Stream.concat(
-                        Cars.ALL.stream().map(Cars::text),
-                        Stream.of(change(Cars.text("shop-pickup"), PINNED_SHOES)))
+                        Cars.ALL.stream().map(Cars::text), Stream.of(change(Cars.text("shop-pickup"), PINNED_SHOES)))
                 .map(Cars::assessed)
                 .toList();
     }
