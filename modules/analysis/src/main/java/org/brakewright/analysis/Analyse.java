@@ -15,9 +15,9 @@ import org.brakewright.analysis.chain.Chain;
 import org.brakewright.analysis.chain.ChainCurve;
 import org.brakewright.analysis.chain.ChainState;
 import org.brakewright.analysis.chain.PanicPushes;
+import org.brakewright.analysis.chain.TravelBudget;
 import org.brakewright.analysis.failure.Failures;
 import org.brakewright.analysis.parking.ParkingStates;
-import org.brakewright.analysis.pedal.TravelModel;
 import org.brakewright.analysis.pedal.TravelShare;
 import org.brakewright.analysis.vehicle.HardStop;
 import org.brakewright.analysis.vehicle.HardStops;
@@ -42,7 +42,6 @@ public final class Analyse {
     private final ResolvedBuild build;
     private final boolean withTables;
     private final Chain chain;
-    private final TravelModel travel;
     private final ChainCurve curve;
     private final OperatingPoints points;
 
@@ -50,9 +49,8 @@ public final class Analyse {
         this.build = build;
         this.withTables = withTables;
         this.chain = Chain.of(build);
-        this.travel = TravelModel.of(build);
         this.curve = ChainCurve.of(chain);
-        this.points = new OperatingPoints(build, curve, travel);
+        this.points = new OperatingPoints(build, curve);
     }
 
     /** All numbers of a build. */
@@ -86,9 +84,9 @@ public final class Analyse {
                 hardStop,
                 List.copyOf(results),
                 BarStates.of(build.apply(), hardStop),
-                Failures.of(build, chain, travel),
+                Failures.of(build, chain),
                 PanicPushes.of(
-                        build, chain, hardStop == null ? null : hardStop.point().pedalForceN()),
+                        build, curve, hardStop == null ? null : hardStop.point().pedalForceN()),
                 effortsForRules(),
                 StopsFrom.of(build, curve, firstLocks(results)),
                 List.copyOf(diagrams),
@@ -100,7 +98,7 @@ public final class Analyse {
     }
 
     private List<TravelShare> budget(OperatingPoint point) {
-        return withTables ? travel.budget(curve.at(point.pedalForceN())) : List.of();
+        return withTables ? TravelBudget.of(build.pedal(), chain, curve.pushed(point.pedalForceN())) : List.of();
     }
 
     private List<StopsFrom.FirstLock> firstLocks(List<LoadCaseResult> results) {

@@ -8,12 +8,13 @@ import java.util.Objects;
 import org.brakewright.analysis.balance.Lock;
 import org.brakewright.analysis.chain.Chain;
 import org.brakewright.analysis.chain.ChainState;
-import org.brakewright.analysis.pedal.Travel;
+import org.brakewright.analysis.chain.Pushed;
 import org.brakewright.analysis.pedal.TravelShare;
 import org.brakewright.analysis.vehicle.HardStop;
 import org.brakewright.analysis.vehicle.OperatingPoint;
 import org.brakewright.kernel.dynamics.Gravity;
 import org.brakewright.model.resolved.ResolvedApply;
+import org.brakewright.model.resolved.ResolvedPedal;
 import org.junit.jupiter.api.Test;
 
 /** What must hold for every car whatever its numbers (identities and conservation, closed form). */
@@ -53,14 +54,16 @@ class AnalysisPropertiesTest {
     void moreFootNeverGivesLess() {
         RandomCars.each(BUILDS, rig -> {
             Chain chain = rig.chain();
-            ChainState before = chain.at(0);
+            Pushed before = chain.atPedalForce(0);
             for (int force = 25; force <= 2000; force += 25) {
-                ChainState now = chain.at(force);
-                assertThat(now.frontPressure()).isGreaterThanOrEqualTo(before.frontPressure());
-                assertThat(now.rearPressure()).isGreaterThanOrEqualTo(before.rearPressure());
-                assertThat(now.totalForce()).isGreaterThanOrEqualTo(before.totalForce());
-                assertThat(rig.travel().at(now).padM())
-                        .isGreaterThan(rig.travel().at(before).padM());
+                Pushed now = chain.atPedalForce(force);
+                assertThat(now.state().frontPressure())
+                        .isGreaterThanOrEqualTo(before.state().frontPressure());
+                assertThat(now.state().rearPressure())
+                        .isGreaterThanOrEqualTo(before.state().rearPressure());
+                assertThat(now.state().totalForce())
+                        .isGreaterThanOrEqualTo(before.state().totalForce());
+                assertThat(now.padTravel()).isGreaterThan(before.padTravel());
                 before = now;
             }
         });
@@ -71,7 +74,7 @@ class AnalysisPropertiesTest {
     void theBrokenLineIsTheChain() {
         RandomCars.each(BUILDS, rig -> {
             for (double force = 3; force < 3000; force *= 1.7) {
-                ChainState direct = rig.chain().at(force);
+                ChainState direct = rig.at(force);
                 ChainState line = rig.curve().at(force);
                 assertThat(line.frontForce()).isCloseTo(direct.frontForce(), within(1e-6));
                 assertThat(line.rearForce()).isCloseTo(direct.rearForce(), within(1e-6));
@@ -111,8 +114,10 @@ class AnalysisPropertiesTest {
     }
 
     /**
-     * What the foot puts in over a step, less friction and mount, is what springs and fluid take: taken at one state of the
-     * step, virtual work of bar, masters and fluid balances whatever the shape of the volumes. A valve only loses.
+     * What the foot puts in over a step, less friction, mount and arm, is what springs and fluid take: taken at one state of
+     * the step, virtual work of bar, masters and fluid balances whatever the shape of the volumes. A bar that turns about
+     * set-back pins keeps its clevises' spacing instead of its length, which costs a few parts in
+     * 1,000 where it turns far in one step.
      */
     @Test
     void energyIsNeverMade() {
@@ -120,12 +125,20 @@ class AnalysisPropertiesTest {
             Chain chain = rig.chain().unassisted();
             for (double force = 20; force < 1500; force *= 1.5) {
                 Work work = Work.between(rig, chain, force, force + 10);
-                assertThat(work.in()).isGreaterThanOrEqualTo(work.fluid() * (1 - 1e-9) - 1e-12);
-                if (rig.build().apply().valve().isEmpty() && work.pressed()) {
-                    assertThat(work.in()).isCloseTo(work.fluid() + work.springs(), withinPercentage(1e-6));
+                double percent = turns(rig) ? 0.5 : 1e-6;
+                assertThat(work.in()).isGreaterThanOrEqualTo(work.fluid() * (1 - percent / 100) - 1e-12);
+                if (work.pressed()) {
+                    assertThat(work.in()).isCloseTo(work.fluid() + work.springs(), withinPercentage(percent));
                 }
             }
         });
+    }
+
+    private static boolean turns(Rig rig) {
+        return rig.build().apply() instanceof ResolvedApply.Twin twin
+                && !twin.bar()
+                        .stance()
+                        .equals(ResolvedApply.Stance.square(twin.bar().clevisSpacing()));
     }
 
     /**
@@ -138,18 +151,25 @@ class AnalysisPropertiesTest {
      */
     private record Work(double in, double fluid, double springs, boolean pressed) {
         static Work between(Rig rig, Chain chain, double low, double high) {
-            ChainState middle = chain.at((low + high) / 2);
-            Travel from = rig.travel().at(chain.at(low));
-            Travel to = rig.travel().at(chain.at(high));
-            double mount = (high - low) / rig.build().pedal().mountStiffness();
-            double in = middle.pedalForce() * rig.build().pedal().efficiency() * (to.padM() - from.padM() - mount);
-            double front = to.frontStrokeM() - from.frontStrokeM();
-            double rear = to.rearStrokeM() - from.rearStrokeM();
+            Pushed middle = chain.atPedalForce((low + high) / 2);
+            Pushed from = chain.atPedalForce(low);
+            Pushed to = chain.atPedalForce(high);
+            ResolvedPedal pedal = rig.build().pedal();
+            double give = (high - low) * (1 / pedal.mountStiffness() + 1 / pedal.armStiffness());
+            double in = middle.state().pedalForce() * pedal.efficiency() * (to.padTravel() - from.padTravel() - give);
+            double front = to.frontStroke() - from.frontStroke();
+            double rear = to.rearStroke() - from.rearStroke();
             ResolvedApply.Master first = master(rig, true);
             ResolvedApply.Master second = master(rig, false);
-            double fluid = middle.frontPressure() * first.area() * front + middle.rearPressure() * second.area() * rear;
-            double springs = first.springForce() * front + second.springForce() * rear;
-            return new Work(in, fluid, springs, middle.frontPressure() > 0 && middle.rearPressure() > 0);
+            double inFront = middle.apply().front().pressure();
+            double behind = middle.apply().rear().pressure();
+            double fluid = inFront * first.area() * front + behind * second.area() * rear;
+            double springs = spring(first, middle.frontStroke()) * front + spring(second, middle.rearStroke()) * rear;
+            return new Work(in, fluid, springs, inFront > 0 && behind > 0);
+        }
+
+        private static double spring(ResolvedApply.Master master, double stroke) {
+            return master.springForce() + master.sealFriction() + master.springRate() * stroke;
         }
 
         private static ResolvedApply.Master master(Rig rig, boolean front) {

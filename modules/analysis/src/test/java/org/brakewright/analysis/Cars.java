@@ -26,6 +26,8 @@ public final class Cars {
             front.running_clearance: 0 mm
             front.caliper_spread: 0 mm/MPa
             front.pad_compression: 0 mm/MPa
+            front.knock_back: 0 mm
+            front.pad_settling: 0 mm
             rear.kind: disc
             rear.caliper: fixed
             rear.pistons[0]: 50 mm
@@ -38,10 +40,13 @@ public final class Cars {
             rear.running_clearance: 0 mm
             rear.caliper_spread: 0 mm/MPa
             rear.pad_compression: 0 mm/MPa
+            rear.knock_back: 0 mm
+            rear.pad_settling: 0 mm
             pedal.ratio: 5
             pedal.free_play: 0 mm
             pedal.travel_to_stop: 150 mm
             pedal.efficiency: 0.8
+            pedal.slack: 0 mm
             fluid.bulk_modulus: 2 GPa
             fluid.free_air: 0
             lines.front.tube_length: 0 m
@@ -71,7 +76,8 @@ public final class Cars {
     /** N/m: a mount that moves less than a picometre under any foot. */
     private static final double RIGID_MOUNT = 1e18;
 
-    private static final WrittenCar WITHOUT_APPLY = WrittenCar.of(RIGID).with("pedal.mount_stiffness", RIGID_MOUNT);
+    private static final WrittenCar WITHOUT_APPLY =
+            WrittenCar.of(RIGID).with("pedal.mount_stiffness", RIGID_MOUNT).with("pedal.arm_stiffness", RIGID_MOUNT);
 
     /** Two masters of 20 mm under a centred bar; front share of the brake force 2/3 by the radii 120 and 60 mm. */
     public static final WrittenCar TWIN = WITHOUT_APPLY.with("""
@@ -80,15 +86,23 @@ public final class Cars {
             apply.front_master.stroke: 28 mm
             apply.front_master.lost_stroke: 0 mm
             apply.front_master.spring_force: 0 N
+            apply.front_master.spring_rate: 0 N/mm
+            apply.front_master.seal_friction: 0 N
             apply.rear_master.bore: 20 mm
             apply.rear_master.stroke: 28 mm
             apply.rear_master.lost_stroke: 0 mm
             apply.rear_master.spring_force: 0 N
+            apply.rear_master.spring_rate: 0 N/mm
+            apply.rear_master.seal_friction: 0 N
             apply.balance_bar.clevis_spacing: 60 mm
             apply.balance_bar.offset: 0 mm
             apply.balance_bar.movement_per_turn: 1 mm
             apply.balance_bar.offset_limit: 10 mm
             apply.balance_bar.tilt_limit: 0.2 rad
+            apply.balance_bar.pin_set_back: 0 mm
+            apply.balance_bar.rest_lead: 0 mm
+            apply.balance_bar.rod_length: 90 mm
+            apply.balance_bar.master_spacing: 60 mm
             """);
 
     /** A tandem master of 20 mm; the same brakes. */
@@ -100,6 +114,8 @@ public final class Cars {
             apply.secondary_stroke: 14 mm
             apply.lost_stroke: 0 mm
             apply.spring_force: 0 N
+            apply.spring_rate: 0 N/mm
+            apply.seal_friction: 0 N
             """);
 
     /** What a booster of four times the push adds: no crack-in, and a vacuum that is never used up. */

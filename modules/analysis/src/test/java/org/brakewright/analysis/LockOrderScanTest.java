@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.stream.DoubleStream;
 import org.brakewright.analysis.balance.Lock;
 import org.brakewright.analysis.balance.RearFirst;
-import org.brakewright.analysis.chain.Chain;
 import org.brakewright.analysis.chain.ChainState;
 import org.brakewright.kernel.dynamics.Gravity;
 import org.brakewright.model.resolved.ResolvedLoadCase;
@@ -32,11 +31,10 @@ class LockOrderScanTest {
      */
     private record Scan(List<ChainState> states, ResolvedLoadCase loadCase, double heightRatio) {
         static Scan of(Rig rig, int loadCase) {
-            Chain chain = rig.chain();
             ResolvedLoadCase loads = rig.build().car().loadCases().get(loadCase);
             return new Scan(
                     DoubleStream.iterate(0, force -> force <= MOST, force -> force + STEP)
-                            .mapToObj(chain::at)
+                            .mapToObj(rig::at)
                             .toList(),
                     loads,
                     loads.cgHeight() / rig.build().car().wheelbase());

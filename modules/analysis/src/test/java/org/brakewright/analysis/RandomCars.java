@@ -7,6 +7,7 @@ import java.util.SplittableRandom;
 import java.util.function.Consumer;
 import org.brakewright.model.brake.ShoeArrangement;
 import org.brakewright.model.hydraulics.Chamber;
+import org.brakewright.model.hydraulics.CircuitSplit;
 import org.brakewright.model.intent.Use;
 import org.brakewright.model.proof.Checks;
 import org.brakewright.model.resolved.Aims;
@@ -14,7 +15,10 @@ import org.brakewright.model.resolved.ResolvedApply;
 import org.brakewright.model.resolved.ResolvedApply.Bar;
 import org.brakewright.model.resolved.ResolvedApply.Boost;
 import org.brakewright.model.resolved.ResolvedApply.Master;
+import org.brakewright.model.resolved.ResolvedApply.Metering;
+import org.brakewright.model.resolved.ResolvedApply.Stance;
 import org.brakewright.model.resolved.ResolvedApply.Valve;
+import org.brakewright.model.resolved.ResolvedApply.Valves;
 import org.brakewright.model.resolved.ResolvedBrake;
 import org.brakewright.model.resolved.ResolvedBrake.FrictionStates;
 import org.brakewright.model.resolved.ResolvedBuild;
@@ -22,6 +26,7 @@ import org.brakewright.model.resolved.ResolvedCar;
 import org.brakewright.model.resolved.ResolvedCar.Aero;
 import org.brakewright.model.resolved.ResolvedCar.EngineBraking;
 import org.brakewright.model.resolved.ResolvedCircuit;
+import org.brakewright.model.resolved.ResolvedCircuit.Reservoir;
 import org.brakewright.model.resolved.ResolvedLoadCase;
 import org.brakewright.model.resolved.ResolvedPedal;
 import org.brakewright.model.vehicle.AxleEnd;
@@ -53,7 +58,15 @@ final class RandomCars {
                 car(),
                 brake(),
                 brake(),
-                new ResolvedPedal(in(2.5, 8), in(0, 6e-3), in(0.08, 0.2), in(0.7, 1), in(1e5, 1e6)),
+                new ResolvedPedal(
+                        in(2.5, 8),
+                        in(0, 6e-3),
+                        in(0.08, 0.2),
+                        in(0.7, 1),
+                        in(1e5, 1e6),
+                        in(5e5, 3e6),
+                        some(in(0, 4e-4)),
+                        Optional.empty()),
                 random.nextBoolean() ? twin() : tandem(),
                 circuit(),
                 circuit(),
@@ -106,8 +119,11 @@ final class RandomCars {
                         in(0.08, 0.14),
                         some(in(0, 1e5)),
                         some(in(0, 3e-4)),
+                        some(in(0, 2e-4)),
                         some(in(0, 5e-11)),
                         some(in(0, 1e-11)),
+                        some(in(0, 5e-5)),
+                        OptionalDouble.empty(),
                         OptionalDouble.empty(),
                         states())
                 : new ResolvedBrake.Drum(
@@ -117,6 +133,8 @@ final class RandomCars {
                         some(in(0, 5e5)),
                         some(in(0, 2e-3)),
                         some(in(0, 8e-11)),
+                        OptionalDouble.empty(),
+                        Optional.empty(),
                         OptionalDouble.empty(),
                         ShoeArrangement.LEADING_TRAILING,
                         Optional.empty(),
@@ -133,8 +151,16 @@ final class RandomCars {
         return new ResolvedApply.Twin(
                 master(in(0.02, 0.036)),
                 master(in(0.02, 0.036)),
-                new Bar(spacing, in(-limit, limit), 1e-3, limit, in(0.1, 0.5), Optional.empty()),
-                valve());
+                new Bar(
+                        spacing,
+                        in(-limit, limit),
+                        1e-3,
+                        limit,
+                        in(0.1, 0.5),
+                        stance(spacing),
+                        OptionalDouble.empty(),
+                        Optional.empty()),
+                valves());
     }
 
     private ResolvedApply tandem() {
@@ -142,25 +168,50 @@ final class RandomCars {
         double secondary = in(0.012, 0.02);
         return new ResolvedApply.Tandem(
                 master(primary + secondary),
+                random.nextInt(4) == 0 ? CircuitSplit.DIAGONAL : CircuitSplit.FRONT_REAR,
                 random.nextBoolean() ? Chamber.PRIMARY : Chamber.SECONDARY,
                 primary,
                 secondary,
                 random.nextBoolean()
                         ? Optional.of(new Boost(in(1.5, 5), in(0.02, 0.06), in(3e4, 7e4), some(in(0, 80)), in(0.9, 1)))
                         : Optional.empty(),
-                valve());
+                valves());
     }
 
     private Master master(double stroke) {
         double bore = in(0.015, 0.03);
         return new Master(
-                bore, Math.PI / 4 * bore * bore, stroke, some(in(0, 2e-3)), some(in(0, 60)), OptionalDouble.empty());
+                bore,
+                Math.PI / 4 * bore * bore,
+                stroke,
+                some(in(0, 2e-3)),
+                some(in(0, 60)),
+                some(in(0, 3e3)),
+                some(in(0, 20)),
+                OptionalDouble.empty());
     }
 
-    private Optional<Valve> valve() {
-        return random.nextInt(3) == 0
-                ? Optional.of(new Valve(some(in(0, 5e6)), some(in(0, 1)), random.nextBoolean()))
-                : Optional.empty();
+    private Stance stance(double spacing) {
+        return random.nextBoolean()
+                ? Stance.square(spacing)
+                : new Stance(in(-3e-3, 3e-3), in(-5e-3, 5e-3), in(0.06, 0.13), spacing + in(-6e-3, 6e-3));
+    }
+
+    private Valves valves() {
+        return new Valves(
+                random.nextInt(3) == 0 ? Optional.of(valve()) : Optional.empty(),
+                random.nextInt(8) == 0 ? Optional.of(valve()) : Optional.empty(),
+                random.nextInt(6) == 0 ? Optional.of(metering()) : Optional.empty());
+    }
+
+    private Valve valve() {
+        AxleEnd line = random.nextInt(6) == 0 ? AxleEnd.FRONT : AxleEnd.REAR;
+        return new Valve(some(in(0, 5e6)), some(in(0, 1)), line, random.nextBoolean());
+    }
+
+    private Metering metering() {
+        double opening = some(in(0, 1e6));
+        return new Metering(opening, opening + in(1e5, 3e6));
     }
 
     private ResolvedCircuit circuit() {
@@ -173,7 +224,9 @@ final class RandomCars {
                 in(0.4e-6, 2.6e-6),
                 in(1e-5, 5e-5),
                 in(1.1e9, 2e9),
-                some(in(0, 5e-3)));
+                some(in(0, 5e-3)),
+                random.nextInt(3) == 0 ? OptionalDouble.of(in(1e4, 8e4)) : OptionalDouble.empty(),
+                new Reservoir(OptionalDouble.empty(), OptionalDouble.empty()));
     }
 
     private double in(double low, double high) {

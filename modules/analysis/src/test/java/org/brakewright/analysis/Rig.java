@@ -1,9 +1,12 @@
 package org.brakewright.analysis;
 
+import java.util.List;
 import org.brakewright.analysis.chain.Chain;
 import org.brakewright.analysis.chain.ChainCurve;
 import org.brakewright.analysis.chain.ChainState;
-import org.brakewright.analysis.pedal.TravelModel;
+import org.brakewright.analysis.chain.Pushed;
+import org.brakewright.analysis.chain.TravelBudget;
+import org.brakewright.analysis.pedal.TravelShare;
 import org.brakewright.analysis.vehicle.Loads;
 import org.brakewright.analysis.vehicle.OperatingPoint;
 import org.brakewright.analysis.vehicle.OperatingPoints;
@@ -28,9 +31,19 @@ public record Rig(ResolvedBuild build) {
         return ChainCurve.of(chain());
     }
 
-    /** How far the pedal goes. */
-    public TravelModel travel() {
-        return TravelModel.of(build);
+    /** The whole car at a pedal force in N. */
+    public Pushed push(double pedalForce) {
+        return chain().atPedalForce(pedalForce);
+    }
+
+    /** The whole car at a pressure in Pa at the front wheels. */
+    public Pushed frontAt(double pressure) {
+        return curve().reach(ChainState::frontPressure, pressure).orElseThrow();
+    }
+
+    /** Travel by cause. */
+    public List<TravelShare> budget(Pushed pushed) {
+        return TravelBudget.of(build.pedal(), chain(), pushed);
     }
 
     /** Axle loads of the heaviest load case. */
@@ -40,7 +53,7 @@ public record Rig(ResolvedBuild build) {
 
     /** State at a pedal force in N. */
     public ChainState at(double pedalForce) {
-        return chain().at(pedalForce);
+        return push(pedalForce).state();
     }
 
     /** Operating point of the heaviest load case at a pedal force in N. */
@@ -60,6 +73,6 @@ public record Rig(ResolvedBuild build) {
     }
 
     private OperatingPoints points() {
-        return new OperatingPoints(build, curve(), travel());
+        return new OperatingPoints(build, curve());
     }
 }

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.withinPercentage;
 
 import org.assertj.core.data.Percentage;
 import org.brakewright.analysis.chain.ChainState;
+import org.brakewright.analysis.chain.Pushed;
 import org.brakewright.analysis.vehicle.HardStop;
 import org.junit.jupiter.api.Test;
 
@@ -98,10 +99,10 @@ class WorkedChainTest {
                 .with("pedal.efficiency", 1)
                 .with("pedal.ratio", 1);
         Rig rig = Rig.of(car);
-        ChainState pushed = rig.at(100 * POUND_FORCE);
+        Pushed pushed = rig.push(100 * POUND_FORCE);
         // Each wheel brakes with the force of one face of 5 in2, a quarter of the load piston.
-        assertThat(2 * pushed.frontForce()).isCloseTo(1000 * POUND_FORCE, withinPercentage(1e-9));
-        assertThat(rig.travel().at(pushed).frontStrokeM()).isCloseTo(1 * INCH, withinPercentage(1e-9));
+        assertThat(2 * pushed.state().frontForce()).isCloseTo(1000 * POUND_FORCE, withinPercentage(1e-9));
+        assertThat(pushed.frontStroke()).isCloseTo(1 * INCH, withinPercentage(1e-9));
     }
 
     /** Row B3, VERIFIED: A. Esposito, example 3-5; unrounded values (the book rounds the pressure to 127 psi). */

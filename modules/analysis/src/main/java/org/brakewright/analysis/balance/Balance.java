@@ -56,7 +56,8 @@ public final class Balance {
         for (int piece = 0; piece < curve.pieces(); piece++) {
             double after = excess.applyAsDouble(curve.bends().get(piece + 1));
             if (after >= 0) {
-                return situation.decelerationG(curve.on(piece, share(excess, piece, before / (before - after))));
+                double guess = share(excess, piece, before / (before - after));
+                return situation.decelerationG(curve.zero(piece, ChainCurve.WHOLE, guess, excess));
             }
             before = after;
         }

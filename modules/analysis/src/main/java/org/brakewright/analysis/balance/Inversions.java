@@ -8,6 +8,7 @@ import java.util.stream.IntStream;
 import org.brakewright.analysis.chain.ChainCurve;
 import org.brakewright.analysis.chain.ChainState;
 import org.brakewright.kernel.roots.Crossing;
+import org.brakewright.kernel.roots.Crossing.Bounds;
 
 /**
  * Finds the stretches of deceleration over which the rear uses more grip than the front.
@@ -68,8 +69,30 @@ final class Inversions {
     }
 
     private DoubleStream roots(int piece) {
-        return (situation.straight() ? parabola(piece) : crossings(piece))
-                .map(share -> situation.decelerationG(curve.on(piece, share)));
+        double[] shares = (situation.straight() ? parabola(piece) : crossings(piece))
+                .sorted()
+                .toArray();
+        return IntStream.range(0, shares.length)
+                .mapToDouble(i -> situation.decelerationG(sharpened(piece, shares[i], around(shares, i))));
+    }
+
+    /** Part of a piece that holds one of its rising roots and no other. */
+    private static Bounds around(double[] roots, int i) {
+        double low = i == 0 ? 0 : (roots[i - 1] + roots[i]) / 2;
+        double high = i == roots.length - 1 ? 1 : (roots[i] + roots[i + 1]) / 2;
+        return new Bounds(low, high, ChainCurve.WHOLE.close());
+    }
+
+    /** A root on the chain itself, when both ends of its part of the piece show on which side of it the rear is ahead. */
+    private ChainState sharpened(int piece, double share, Bounds part) {
+        double before = ahead(curve.exact(piece, part.low()));
+        double after = ahead(curve.exact(piece, part.high()));
+        if (before < 0 && after > 0) {
+            return curve.zero(piece, part, share, this::ahead);
+        }
+        return before > 0 && after < 0
+                ? curve.zero(piece, part, share, state -> -ahead(state))
+                : curve.exact(piece, share);
     }
 
     private DoubleStream crossings(int piece) {

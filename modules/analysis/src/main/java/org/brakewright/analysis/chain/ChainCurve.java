@@ -2,39 +2,71 @@ package org.brakewright.analysis.chain;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.ToDoubleFunction;
+import org.brakewright.kernel.roots.Crossing;
+import org.brakewright.kernel.roots.Crossing.Bounds;
 
 /**
- * The chain as a broken line over the pedal force: springs, thresholds, booster and valve bend it at known forces, and
- * between them everything is proportional. So whatever is looked for is found in closed form, piece by piece.
+ * The chain as a broken line over the thrust behind the pedal.
+ *
+ * <p>Springs, thresholds, booster and valves bend it at known thrusts. Between them everything is proportional in a car
+ * with one pedal ratio and plain springs, and whatever is looked for is found in closed form. Where a ratio that changes,
+ * a spring's rate or a turning bar curves it, pieces are halved until the chain lies within {@link #CLOSE} of each, and
+ * answers are then sharpened on the chain itself.
+ *
+ * <p>The curve ends at {@link #MOST_PEDAL_FORCE}, or where the pedal would need less force to go on: a mechanism near
+ * over-centre.
  */
 public final class ChainCurve {
     /** No leg and no bar goes beyond this, N. */
     public static final double MOST_PEDAL_FORCE = 20_000;
 
-    private final List<ChainState> bends;
+    /** How far a piece may lie off the chain, relative. */
+    private static final double CLOSE = 1e-3;
 
-    private ChainCurve(List<ChainState> bends) {
-        this.bends = bends;
+    /** A force that no one feels, N. */
+    private static final double NOTHING = 1;
+
+    private static final int MOST_HALVINGS = 10;
+
+    /** A whole piece. */
+    public static final Bounds WHOLE = new Bounds(0, 1, 1e-10);
+
+    private final Chain chain;
+    private final boolean straight;
+    private final List<ChainState> bends = new ArrayList<>();
+    private boolean ended;
+
+    private ChainCurve(Chain chain) {
+        this.chain = chain;
+        this.straight = chain.straight();
     }
 
-    /** The curve of a chain, from no force to {@link #MOST_PEDAL_FORCE}. */
+    /** The curve of a chain, from no force on. */
     public static ChainCurve of(Chain chain) {
-        List<ChainState> bends = new ArrayList<>();
-        bends.add(chain.at(0));
-        for (double force : chain.bends()) {
-            if (force > bends.getLast().pedalForce() && force < MOST_PEDAL_FORCE) {
-                bends.add(chain.at(force));
+        ChainCurve curve = new ChainCurve(chain);
+        curve.bends.add(chain.pushed(0).state());
+        double last = chain.lastThrust(MOST_PEDAL_FORCE);
+        double scale = 1e-9 * last;
+        for (double thrust : chain.bends()) {
+            if (thrust > curve.bends.getLast().thrust() + scale && thrust < last - scale) {
+                curve.draw(thrust);
             }
         }
-        bends.add(chain.at(MOST_PEDAL_FORCE));
-        return new ChainCurve(bends);
+        curve.draw(last);
+        return curve;
     }
 
-    /** States at which the chain bends, with both ends, rising. */
+    /** States between which the curve is drawn straight, with both ends, rising. */
     public List<ChainState> bends() {
         return bends;
+    }
+
+    /** Whether the curve ends because the pedal would need less force to go on. */
+    public boolean endsOverCentre() {
+        return ended;
     }
 
     /** Number of straight pieces. */
@@ -44,41 +76,52 @@ public final class ChainCurve {
 
     /** State on a piece, at a share 0 to 1 of its way. */
     public ChainState on(int piece, double share) {
-        ChainState from = bends.get(piece);
-        ChainState to = bends.get(piece + 1);
-        return new ChainState(
-                mix(from.pedalForce(), to.pedalForce(), share),
-                mix(from.frontPressure(), to.frontPressure(), share),
-                mix(from.rearPressure(), to.rearPressure(), share),
-                mix(from.frontForce(), to.frontForce(), share),
-                mix(from.rearForce(), to.rearForce(), share));
+        return bends.get(piece).toward(bends.get(piece + 1), share);
     }
 
-    /** State at a pedal force in N, up to {@link #MOST_PEDAL_FORCE}. */
+    /** State at a pedal force in N, up to the end of the curve. */
     public ChainState at(double pedalForce) {
-        int piece = 0;
-        while (piece < pieces() - 1 && bends.get(piece + 1).pedalForce() < pedalForce) {
-            piece++;
-        }
-        double from = bends.get(piece).pedalForce();
-        return on(piece, (pedalForce - from) / (bends.get(piece + 1).pedalForce() - from));
+        return pushed(pedalForce).state();
+    }
+
+    /** The whole car at a pedal force in N; at the end of the curve for any larger one. */
+    public Pushed pushed(double pedalForce) {
+        return reach(ChainState::pedalForce, pedalForce)
+                .orElseGet(() -> chain.pushed(bends.getLast().thrust()));
     }
 
     /**
      * Pedal force (N) at which a total brake force (N) is reached.
      *
-     * @return empty when even {@link #MOST_PEDAL_FORCE} does not give it
+     * @return empty when no push gives it
      */
     public OptionalDouble pedalForce(double totalForce) {
         return pedalForce(ChainState::totalForce, totalForce);
     }
 
     /**
-     * Pedal force (N) at which a measure that never falls with the pedal force reaches a target.
+     * Pedal force (N) at which a measure that never falls with the push reaches a target.
      *
-     * @return empty when even {@link #MOST_PEDAL_FORCE} does not reach it
+     * @return empty when no push reaches it
      */
     public OptionalDouble pedalForce(ToDoubleFunction<ChainState> measure, double target) {
+        OptionalDouble thrust = thrust(measure, target);
+        return thrust.isEmpty()
+                ? thrust
+                : OptionalDouble.of(chain.pushed(thrust.getAsDouble()).state().pedalForce());
+    }
+
+    /**
+     * The whole car where a measure that never falls with the push reaches a target.
+     *
+     * @return empty when no push reaches it
+     */
+    public Optional<Pushed> reach(ToDoubleFunction<ChainState> measure, double target) {
+        OptionalDouble thrust = thrust(measure, target);
+        return thrust.isEmpty() ? Optional.empty() : Optional.of(chain.pushed(thrust.getAsDouble()));
+    }
+
+    private OptionalDouble thrust(ToDoubleFunction<ChainState> measure, double target) {
         double before = measure.applyAsDouble(bends.getFirst());
         if (target <= before) {
             return OptionalDouble.of(0);
@@ -87,15 +130,73 @@ public final class ChainCurve {
             double after = measure.applyAsDouble(bends.get(piece + 1));
             if (after >= target) {
                 double share = (target - before) / (after - before);
-                return OptionalDouble.of(
-                        mix(bends.get(piece).pedalForce(), bends.get(piece + 1).pedalForce(), share));
+                return OptionalDouble.of(zero(piece, WHOLE, share, state -> measure.applyAsDouble(state) - target)
+                        .thrust());
             }
             before = after;
         }
         return OptionalDouble.empty();
     }
 
-    private static double mix(double from, double to, double share) {
-        return from + share * (to - from);
+    /** State of the chain itself on a piece, at a share 0 to 1 of its way. */
+    public ChainState exact(int piece, double share) {
+        return straight ? on(piece, share) : chain.pushed(thrust(piece, share)).state();
+    }
+
+    /**
+     * The state of the chain itself at which a measure that rises through zero on a part of a piece is zero.
+     *
+     * @param part shares 0 to 1 of the piece's way between which it rises through zero
+     * @param guess share at which it would be zero on a straight line
+     */
+    public ChainState zero(int piece, Bounds part, double guess, ToDoubleFunction<ChainState> measure) {
+        if (straight) {
+            return on(piece, guess);
+        }
+        double away = 1e-4 * (part.high() - part.low());
+        double other = guess - part.low() < part.high() - guess ? guess + away : guess - away;
+        double share = Crossing.rising(tried -> measure.applyAsDouble(exact(piece, tried)), part, other, guess);
+        return exact(piece, share);
+    }
+
+    private double thrust(int piece, double share) {
+        double low = bends.get(piece).thrust();
+        return low + share * (bends.get(piece + 1).thrust() - low);
+    }
+
+    /** Draws on to a thrust (N), unless the curve has come to its end. */
+    private void draw(double thrust) {
+        draw(chain.pushed(thrust).state(), MOST_HALVINGS);
+    }
+
+    private void draw(ChainState to, int halvingsLeft) {
+        if (ended) {
+            return;
+        }
+        ChainState from = bends.getLast();
+        ChainState middle = chain.pushed(0.5 * (from.thrust() + to.thrust())).state();
+        if (straight || halvingsLeft == 0 || isClose(from.toward(to, 0.5), middle)) {
+            append(to);
+        } else {
+            draw(middle, halvingsLeft - 1);
+            draw(to, halvingsLeft - 1);
+        }
+    }
+
+    private void append(ChainState to) {
+        ended = to.pedalForce() < bends.getLast().pedalForce();
+        if (!ended) {
+            bends.add(to);
+        }
+    }
+
+    private static boolean isClose(ChainState drawn, ChainState chain) {
+        return isClose(drawn.pedalForce(), chain.pedalForce())
+                && isClose(drawn.frontForce(), chain.frontForce())
+                && isClose(drawn.rearForce(), chain.rearForce());
+    }
+
+    private static boolean isClose(double drawn, double chain) {
+        return Math.abs(drawn - chain) <= CLOSE * Math.abs(chain) + NOTHING;
     }
 }

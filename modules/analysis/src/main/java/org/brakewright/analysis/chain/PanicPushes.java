@@ -1,6 +1,7 @@
 package org.brakewright.analysis.chain;
 
 import java.util.OptionalDouble;
+import org.brakewright.analysis.hydraulics.ApplyState;
 import org.brakewright.model.resolved.ResolvedApply;
 import org.brakewright.model.resolved.ResolvedApply.Master;
 import org.brakewright.model.resolved.ResolvedBuild;
@@ -15,15 +16,18 @@ public final class PanicPushes {
      *
      * @param hardStopForce pedal force of the hard stop, N; null when no push gives it
      */
-    public static PanicPush of(ResolvedBuild build, Chain chain, @Nullable Double hardStopForce) {
+    public static PanicPush of(ResolvedBuild build, ChainCurve curve, @Nullable Double hardStopForce) {
         double push = build.aims().panicPush();
         ResolvedApply apply = build.apply();
+        ApplyState panic = curve.pushed(push).apply();
+        ApplyState working =
+                hardStopForce == null ? null : curve.pushed(hardStopForce).apply();
         return new PanicPush(
                 push,
-                chain.at(push).frontPressure(),
-                chain.rearBeforeValve(push),
-                hardStopForce == null ? null : chain.at(hardStopForce).frontPressure(),
-                hardStopForce == null ? null : chain.rearBeforeValve(hardStopForce),
+                panic.front().pressure(),
+                panic.rear().pressure(),
+                working == null ? null : working.front().pressure(),
+                working == null ? null : working.rear().pressure(),
                 least(frontMaster(apply).ratedPressure(), build.front().ratedPressure()),
                 least(rearMaster(apply).ratedPressure(), build.rear().ratedPressure()));
     }

@@ -4,102 +4,84 @@ import org.brakewright.analysis.chain.Chain;
 import org.brakewright.analysis.chain.ChainState;
 import org.brakewright.analysis.failure.Failure.BarEnd;
 import org.brakewright.analysis.failure.Failure.What;
-import org.brakewright.analysis.hydraulics.Strokes;
-import org.brakewright.analysis.pedal.Travel;
-import org.brakewright.analysis.pedal.TravelModel;
-import org.brakewright.kernel.lever.BalanceBar;
-import org.brakewright.kernel.lever.FailedBar;
+import org.brakewright.analysis.hydraulics.FailedTwinChain;
+import org.brakewright.model.hydraulics.CircuitSplit;
 import org.brakewright.model.resolved.ResolvedApply;
 import org.brakewright.model.resolved.ResolvedBuild;
+import org.brakewright.model.vehicle.AxleEnd;
 
 /**
  * One circuit failed: its master or chamber runs to the end of its stroke, or the bar to its tilt limit, and the pedal
  * falls that much further.
- *
- * <p>While the failed master stands at its end, the bar leans on it and the live one keeps its share of the push. A bar
- * bound at its tilt limit would pass on more; that is not counted on, and the finding says that it binds.
  */
 final class CircuitFailure {
     private final ResolvedBuild build;
+    private final Chain whole;
     private final Chain chain;
-    private final TravelModel travel;
-    private final boolean frontFailed;
+    private final AxleEnd piston;
 
-    CircuitFailure(ResolvedBuild build, Chain chain, TravelModel travel, boolean frontFailed) {
+    CircuitFailure(ResolvedBuild build, Chain whole, AxleEnd piston) {
         this.build = build;
-        this.chain = chain;
-        this.travel = travel;
-        this.frontFailed = frontFailed;
+        this.whole = whole;
+        this.chain = whole.failed(piston);
+        this.piston = piston;
     }
 
     /** The failure at a push (N) at the pad. */
     Failure at(double push) {
-        double usable = UsablePush.of(push, this::beyondEnd);
-        ChainState state = chain.at(usable);
-        double liveForce = frontFailed ? state.rearForce() : state.frontForce();
-        LeastDeceleration least = LeastDeceleration.oneAxle(build, liveForce, !frontFailed);
-        Travel fallen = travelAt(state);
+        Remaining left = Remaining.of(build, chain, push);
+        ChainState state = left.pushed().state();
+        LeastDeceleration least = least(state);
         return new Failure(
-                frontFailed ? What.FRONT_CIRCUIT : What.REAR_CIRCUIT,
+                what(),
                 push,
-                frontFailed ? state.rearPressure() : state.frontPressure(),
+                livePressure(state),
                 least.decelerationG(),
                 least.loadCase(),
                 least.gripLimited(),
-                fallen.padM(),
-                fallen.padM() - travel.at(state).padM(),
-                usable < push,
-                barEnd(state));
+                left.pushed().padTravel(),
+                left.pushed().padTravel()
+                        - whole.atPedalForce(state.pedalForce()).padTravel(),
+                left.reachesStop(),
+                barEnd(livePiston(left)));
     }
 
-    private double beyondEnd(double push) {
-        ChainState state = chain.at(push);
-        double pedal = travelAt(state).padM() - build.pedal().travelToStop();
-        double live = (liveStroke(state) - stroke(!frontFailed)) * build.pedal().ratio();
-        return Math.max(pedal, live);
-    }
-
-    private Travel travelAt(ChainState state) {
-        double live = liveStroke(state);
-        double failed = failedStroke(live);
-        return travel.travel(state.pedalForce(), frontFailed ? failed : live, frontFailed ? live : failed);
-    }
-
-    private double liveStroke(ChainState state) {
-        return frontFailed ? travel.rearStroke(state.rearPressure()) : travel.frontStroke(state.frontPressure());
-    }
-
-    private double failedStroke(double live) {
-        if (!(build.apply() instanceof ResolvedApply.Twin twin)) {
-            return stroke(frontFailed);
+    private What what() {
+        if (diagonal()) {
+            return piston == AxleEnd.FRONT ? What.FIRST_DIAGONAL : What.SECOND_DIAGONAL;
         }
-        FailedBar bar = failedBar(twin, live);
-        return frontFailed ? bar.frontTravel() : bar.rearTravel();
+        return piston == AxleEnd.FRONT ? What.FRONT_CIRCUIT : What.REAR_CIRCUIT;
     }
 
-    private BarEnd barEnd(ChainState state) {
-        if (!(build.apply() instanceof ResolvedApply.Twin twin)) {
+    private LeastDeceleration least(ChainState state) {
+        if (diagonal()) {
+            return LeastDeceleration.oneDiagonal(build, state);
+        }
+        double liveForce = piston == AxleEnd.FRONT ? state.rearForce() : state.frontForce();
+        return LeastDeceleration.oneAxle(build, liveForce, piston == AxleEnd.REAR);
+    }
+
+    private double livePressure(ChainState state) {
+        return diagonal() || piston == AxleEnd.REAR ? state.frontPressure() : state.rearPressure();
+    }
+
+    private boolean diagonal() {
+        return build.apply() instanceof ResolvedApply.Tandem tandem && tandem.split() == CircuitSplit.DIAGONAL;
+    }
+
+    private double livePiston(Remaining left) {
+        return piston == AxleEnd.FRONT
+                ? left.pushed().rearStroke()
+                : left.pushed().frontStroke();
+    }
+
+    private BarEnd barEnd(double liveStroke) {
+        if (!(chain.apply() instanceof FailedTwinChain bar)) {
             return BarEnd.NONE;
         }
-        return switch (failedBar(twin, liveStroke(state)).stop()) {
+        return switch (bar.fallen(liveStroke).stop()) {
             case ARTICULATION -> BarEnd.BINDS_AT_TILT_LIMIT;
             case MASTER_BOTTOMED -> BarEnd.LEANS_ON_BOTTOMED_MASTER;
         };
-    }
-
-    private FailedBar failedBar(ResolvedApply.Twin twin, double live) {
-        ResolvedApply.Bar bar = twin.bar();
-        return new BalanceBar(bar.clevisSpacing(), bar.offset())
-                .failed(
-                        frontFailed
-                                ? org.brakewright.kernel.lever.BarEnd.FRONT
-                                : org.brakewright.kernel.lever.BarEnd.REAR,
-                        live,
-                        stroke(frontFailed),
-                        bar.tiltLimit());
-    }
-
-    private double stroke(boolean front) {
-        return front ? Strokes.front(build.apply()) : Strokes.rear(build.apply());
     }
 }

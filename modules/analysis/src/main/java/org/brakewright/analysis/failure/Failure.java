@@ -30,6 +30,10 @@ public record Failure(
     public enum What {
         FRONT_CIRCUIT,
         REAR_CIRCUIT,
+        /** Left front and right rear wheel of a diagonal split. */
+        FIRST_DIAGONAL,
+        /** Right front and left rear wheel of a diagonal split. */
+        SECOND_DIAGONAL,
         BOOSTER
     }
 

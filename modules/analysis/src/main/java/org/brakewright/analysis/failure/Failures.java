@@ -3,10 +3,13 @@ package org.brakewright.analysis.failure;
 import java.util.ArrayList;
 import java.util.List;
 import org.brakewright.analysis.chain.Chain;
-import org.brakewright.analysis.pedal.TravelModel;
+import org.brakewright.analysis.chain.ChainState;
+import org.brakewright.analysis.failure.Failure.BarEnd;
+import org.brakewright.analysis.failure.Failure.What;
 import org.brakewright.analysis.vehicle.StopsFrom;
 import org.brakewright.model.resolved.ResolvedApply;
 import org.brakewright.model.resolved.ResolvedBuild;
+import org.brakewright.model.vehicle.AxleEnd;
 
 /** Every failure that the car's layout can have, each at the same push. */
 public final class Failures {
@@ -16,14 +19,32 @@ public final class Failures {
     private Failures() {}
 
     /** All failures of a build at {@link #PUSH}. */
-    public static List<Failure> of(ResolvedBuild build, Chain chain, TravelModel travel) {
+    public static List<Failure> of(ResolvedBuild build, Chain chain) {
         List<Failure> failures = new ArrayList<>();
-        failures.add(new CircuitFailure(build, chain, travel, true).at(PUSH));
-        failures.add(new CircuitFailure(build, chain, travel, false).at(PUSH));
+        failures.add(new CircuitFailure(build, chain, AxleEnd.FRONT).at(PUSH));
+        failures.add(new CircuitFailure(build, chain, AxleEnd.REAR).at(PUSH));
         if (build.apply() instanceof ResolvedApply.Tandem tandem
                 && tandem.booster().isPresent()) {
-            failures.add(new BoosterFailure(build, chain, travel).at(PUSH));
+            failures.add(booster(build, chain.unassisted()));
         }
         return List.copyOf(failures);
+    }
+
+    /** The booster's help lost: the foot alone. */
+    private static Failure booster(ResolvedBuild build, Chain unassisted) {
+        Remaining left = Remaining.of(build, unassisted, PUSH);
+        ChainState state = left.pushed().state();
+        LeastDeceleration least = LeastDeceleration.bothAxles(build, state);
+        return new Failure(
+                What.BOOSTER,
+                PUSH,
+                state.frontPressure(),
+                least.decelerationG(),
+                least.loadCase(),
+                least.gripLimited(),
+                left.pushed().padTravel(),
+                0,
+                left.reachesStop(),
+                BarEnd.NONE);
     }
 }

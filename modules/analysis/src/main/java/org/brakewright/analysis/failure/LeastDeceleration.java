@@ -28,6 +28,16 @@ record LeastDeceleration(double decelerationG, String loadCase, boolean gripLimi
         return least;
     }
 
+    /** One front wheel and the rear wheel across braked: half the grip of the car at the most. */
+    static LeastDeceleration oneDiagonal(ResolvedBuild build, ChainState state) {
+        LeastDeceleration least = new LeastDeceleration(Double.POSITIVE_INFINITY, "", false);
+        for (ResolvedLoadCase loadCase : build.car().loadCases()) {
+            double weight = Loads.of(build.car(), loadCase).weight();
+            least = least.or(state.totalForce() / weight, build.car().grip() / 2, loadCase.name());
+        }
+        return least;
+    }
+
     /** Both axles braked as the chain gives it, never more than the grip. */
     static LeastDeceleration bothAxles(ResolvedBuild build, ChainState state) {
         LeastDeceleration least = new LeastDeceleration(Double.POSITIVE_INFINITY, "", false);

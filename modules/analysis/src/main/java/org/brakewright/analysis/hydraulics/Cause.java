@@ -4,10 +4,14 @@ package org.brakewright.analysis.hydraulics;
 public enum Cause {
     /** The pedal moves before the pushrod does. */
     FREE_PLAY,
+    /** Pins and clevises have slack. */
+    SLACK,
     /** The master's piston moves before its port is closed. */
     LOST_STROKE,
     /** Pads or shoes come to disc or drum. */
     CLEARANCE,
+    /** Pads pushed back by corners and rough roads come to the disc. */
+    KNOCK_BACK,
     /** Calipers spread; shoes and drums give. */
     BRAKE_GIVE,
     /** Pads are squeezed. */
@@ -20,6 +24,10 @@ public enum Cause {
     LIQUID,
     /** Air in the fluid is squeezed. */
     AIR,
+    /** The balance bar turns about pins that do not lie in line with its bearing. */
+    BAR,
     /** Firewall and bracket give. */
-    MOUNT
+    MOUNT,
+    /** The pedal arm bends. */
+    ARM
 }

@@ -13,12 +13,14 @@ import org.brakewright.model.resolved.ResolvedCircuit;
  * Fluid that one circuit takes from its master, by cause.
  *
  * <p>The hose follows the shape of the hose standard's ceilings, scaled to the given expansion at 10.3 MPa. Air is
- * squeezed slowly, so isothermally. The line in front of a proportioning valve is taken at the pressure behind it.
+ * squeezed slowly, so isothermally. The line in front of a valve is taken at the pressure behind it. Pistons come out in
+ * proportion to the pressure until it overcomes seals or shoe springs; by then pads and shoes lie at disc and drum. What
+ * pads settle by under light pressure is used up with p/(p + p_s), half of it at p_s = 0.5 MPa (an engineering estimate).
  */
 public final class CircuitVolume {
     private static final double POISSON_RATIO = 0.29;
-    private static final double SLOW = 1.0;
     private static final int WHEELS = 2;
+    private static final double SETTLING_PRESSURE = 0.5e6;
     private static final double QUOTED_PRESSURE = 1500 * 6894.757293168;
     private static final HoseExpansion CEILING = HoseExpansion.EIGHTH_INCH_REGULAR;
     private static final double CEILING_AT_QUOTED = CEILING.volume(1, QUOTED_PRESSURE);
@@ -27,12 +29,16 @@ public final class CircuitVolume {
     private final ResolvedCircuit circuit;
     private final Tube tube;
     private final double liquidVolume;
+    private final double wayToDisc;
+    private final double inProportion;
 
     private CircuitVolume(ResolvedBrake brake, ResolvedCircuit circuit) {
         this.brake = brake;
         this.circuit = circuit;
         this.tube = new Tube(circuit.tubeOutsideDiameter(), circuit.tubeWall());
         this.liquidVolume = tube.boreVolume(circuit.tubeLength()) + circuit.trappedVolume();
+        this.wayToDisc = clearance(Double.MAX_VALUE) + knockBack(Double.MAX_VALUE);
+        this.inProportion = brakeGive(1) + padGive(1) + tubes(1) + liquid(1);
     }
 
     /** The circuit that feeds a pair of wheel brakes. */
@@ -42,15 +48,20 @@ public final class CircuitVolume {
 
     /** Volume taken at a pressure (Pa), all causes, m3. */
     public double total(double pressure) {
-        return clearance() + brakeGive(pressure) + pads(pressure) + fluidAndLines(pressure);
+        return pistonsOut(pressure) * wayToDisc
+                + inProportion * pressure
+                + padSettling(pressure)
+                + hoses(pressure)
+                + air(pressure);
     }
 
     /** Volume taken at a pressure (Pa) by cause, m3. */
     public Map<Cause, Double> byCause(double pressure) {
         Map<Cause, Double> volumes = new EnumMap<>(Cause.class);
-        volumes.put(Cause.CLEARANCE, clearance());
+        volumes.put(Cause.CLEARANCE, clearance(pressure));
+        volumes.put(Cause.KNOCK_BACK, knockBack(pressure));
         volumes.put(Cause.BRAKE_GIVE, brakeGive(pressure));
-        volumes.put(Cause.PADS, pads(pressure));
+        volumes.put(Cause.PADS, padGive(pressure) + padSettling(pressure));
         volumes.put(Cause.HOSES, hoses(pressure));
         volumes.put(Cause.TUBES, tubes(pressure));
         volumes.put(Cause.LIQUID, liquid(pressure));
@@ -58,16 +69,25 @@ public final class CircuitVolume {
         return volumes;
     }
 
-    private double fluidAndLines(double pressure) {
-        return hoses(pressure) + tubes(pressure) + liquid(pressure) + air(pressure);
+    /** Two pads a disc, or two pistons a wheel cylinder, move their clearance. */
+    private double clearance(double pressure) {
+        return pistonsOut(pressure)
+                * switch (brake) {
+                    case ResolvedBrake.Disc disc -> WHEELS * 2 * disc.pistonArea() * disc.runningClearance();
+                    case ResolvedBrake.Drum drum -> WHEELS * 2 * drum.wheelCylinderArea() * drum.shoeMovement();
+                };
     }
 
-    /** Two pads a disc, or two pistons a wheel cylinder, move their clearance. */
-    private double clearance() {
+    private double knockBack(double pressure) {
         return switch (brake) {
-            case ResolvedBrake.Disc disc -> WHEELS * 2 * disc.pistonArea() * disc.runningClearance();
-            case ResolvedBrake.Drum drum -> WHEELS * 2 * drum.wheelCylinderArea() * drum.shoeMovement();
+            case ResolvedBrake.Disc disc -> pistonsOut(pressure) * WHEELS * 2 * disc.pistonArea() * disc.knockBack();
+            case ResolvedBrake.Drum drum -> 0;
         };
+    }
+
+    /** Share of the way to disc or drum that the pistons have made. */
+    private double pistonsOut(double pressure) {
+        return pressure < brake.thresholdPressure() ? pressure / brake.thresholdPressure() : 1;
     }
 
     private double brakeGive(double pressure) {
@@ -77,9 +97,17 @@ public final class CircuitVolume {
         };
     }
 
-    private double pads(double pressure) {
+    private double padGive(double pressure) {
         return switch (brake) {
             case ResolvedBrake.Disc disc -> WHEELS * 2 * disc.pistonArea() * disc.padCompression() * pressure;
+            case ResolvedBrake.Drum drum -> 0;
+        };
+    }
+
+    private double padSettling(double pressure) {
+        return switch (brake) {
+            case ResolvedBrake.Disc disc ->
+                WHEELS * 2 * disc.pistonArea() * disc.padSettling() * pressure / (pressure + SETTLING_PRESSURE);
             case ResolvedBrake.Drum drum -> 0;
         };
     }
@@ -98,6 +126,6 @@ public final class CircuitVolume {
     }
 
     private double air(double pressure) {
-        return EntrainedAir.takenUp(liquidVolume * circuit.freeAir(), pressure, SLOW);
+        return EntrainedAir.takenUp(liquidVolume * circuit.freeAir(), pressure, EntrainedAir.ISOTHERMAL);
     }
 }

@@ -7,7 +7,6 @@ import org.brakewright.analysis.balance.RearFirst;
 import org.brakewright.analysis.chain.Chain;
 import org.brakewright.analysis.chain.ChainCurve;
 import org.brakewright.analysis.failure.Failures;
-import org.brakewright.analysis.pedal.TravelModel;
 import org.brakewright.analysis.vehicle.HardStop;
 import org.brakewright.analysis.vehicle.HardStops;
 import org.brakewright.analysis.vehicle.Loads;
@@ -22,11 +21,10 @@ final class Headlines {
     static Headline of(ResolvedBuild build) {
         Chain chain = Chain.of(build);
         ChainCurve curve = ChainCurve.of(chain);
-        TravelModel travel = TravelModel.of(build);
-        HardStop stop = HardStops.of(build, new OperatingPoints(build, curve, travel), point -> List.of());
+        HardStop stop = HardStops.of(build, new OperatingPoints(build, curve), point -> List.of());
         Stream<@Nullable Double> critical = build.car().loadCases().stream()
                 .map(loadCase -> new Balance(curve, Loads.of(build.car(), loadCase)))
                 .map(balance -> RearFirst.critical(balance.rearFirst()));
-        return Headline.of(stop, critical, Failures.of(build, chain, travel));
+        return Headline.of(stop, critical, Failures.of(build, chain));
     }
 }

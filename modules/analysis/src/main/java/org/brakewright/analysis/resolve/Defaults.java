@@ -20,6 +20,8 @@ final class Defaults {
     static final Default DISC_THRESHOLD = estimate(0.5e5, 0.2e5, 1.0e5, "seal drag of a caliper");
     static final Default RUNNING_CLEARANCE =
             practice(0.10e-3, 0.05e-3, 0.30e-3, "about 0.1 mm a pad when the disc runs true");
+    static final Default KNOCK_BACK = estimate(0, 0, 0.10e-3, "none on a straight road; corners push pads back");
+    static final Default PAD_SETTLING = estimate(0.01e-3, 0, 0.04e-3, "shims and back plates lie flat");
     static final Default PAD_COMPRESSION = estimate(4.0e-12, 2.0e-12, 10.0e-12, "a bedded pad with its back plate");
 
     static final Default DRUM_THRESHOLD = estimate(3.0e5, 1.0e5, 5.0e5, "pull of the shoe springs");
@@ -48,6 +50,10 @@ final class Defaults {
             "200 N/mm at the pad is a maker's criterion for dash and cowl, thin panels do worse",
             Tag.SECONDARY);
 
+    static final Default ARM_STIFFNESS = estimate(1.0e6, 4.0e5, 3.0e6, "a steel pedal arm without offset");
+    static final Default SLACK = estimate(0.1e-3, 0, 0.4e-3, "pins that fit, not yet worn");
+    static final Default AXIS_RISE = estimate(0, -0.09, 0.09, "master level within 5 degrees");
+
     static final Default MASTER_STROKE =
             estimate(28.0e-3, 25.0e-3, 36.0e-3, "single masters with 1.0 to 1.4 in of stroke");
     static final Default MASTER_LOST_STROKE =
@@ -55,6 +61,9 @@ final class Defaults {
     static final Default TANDEM_LOST_STROKE = estimate(2.0e-3, 1.4e-3, 3.5e-3, "both chambers' seals to their ports");
     static final Default CHAMBER_STROKE = estimate(17.0e-3, 14.0e-3, 20.0e-3, "half of a tandem master's stroke");
     static final Default MASTER_SPRING = estimate(30.0, 10.0, 60.0, "return spring at the start of its stroke");
+    static final Default SPRING_RATE =
+            estimate(1.0e3, 3.0e2, 2.5e3, "a return spring that doubles its force on the way");
+    static final Default SEAL_FRICTION = estimate(0, 0, 20.0, "already in the pedal's efficiency");
 
     static final Default CLEVIS_SPACING = estimate(64.0e-3, 55.0e-3, 76.0e-3, "bars for pedals of this size");
     static final Default BAR_OFFSET = estimate(0.0, -2.0e-3, 2.0e-3, "bar taken as centred until it is measured");
@@ -62,6 +71,10 @@ final class Defaults {
             estimate(1.06e-3, 0.9e-3, 1.27e-3, "a bar thread of 24 turns to the inch");
     static final Default BAR_TILT_LIMIT =
             estimate(0.21, 0.14, 0.28, "a bar that tilts 8 to 16 degrees before a clevis touches");
+
+    static final Default PIN_SET_BACK = estimate(0, -2.0e-3, 2.0e-3, "clevis pins in line with the bearing");
+    static final Default REST_LEAD = estimate(0, -4.0e-3, 4.0e-3, "bar square to the pedal at rest");
+    static final Default ROD_LENGTH = estimate(90.0e-3, 60.0e-3, 130.0e-3, "rods of pedals of this size");
 
     static final Default BOOSTER_VACUUM = practice(6.1e4, 5.1e4, 7.0e4, "17 to 20 inHg at idle is asked for");
     static final Default BOOSTER_CRACK_IN = estimate(40.0, 20.0, 80.0, "spring of the booster's valve");
@@ -110,6 +123,12 @@ final class Defaults {
     static Default offsetLimit(double spacing) {
         return practice(
                 spacing / 6, spacing / 8, spacing / 5, "fully to one side gives about twice the push of the other");
+    }
+
+    /** Spacing of the masters by clevis spacing (m). */
+    static Default masterSpacing(double clevisSpacing) {
+        return estimate(
+                clevisSpacing, clevisSpacing - 3.0e-3, clevisSpacing + 3.0e-3, "masters as far apart as the clevises");
     }
 
     static Default caliperSpread(CaliperType type) {

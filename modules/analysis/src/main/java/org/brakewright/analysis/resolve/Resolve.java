@@ -61,7 +61,8 @@ public final class Resolve {
     private ResolvedBuild build(Build build) {
         ResolveBrake brakes = new ResolveBrake(values);
         ResolveHydraulics hydraulics = new ResolveHydraulics(values);
-        ResolveHydraulics.Filling filling = hydraulics.filling(build.fluid());
+        ResolveLines resolveLines = new ResolveLines(values);
+        ResolveLines.Filling filling = resolveLines.filling(build.fluid());
         Lines lines = build.lines() == null ? UNKNOWN_LINES : build.lines();
         ResolvedCar car = car(build.car());
         ResolvedBrake front = brakes.brake("front", build.front());
@@ -73,8 +74,8 @@ public final class Resolve {
                 rear,
                 new ResolvePedal(values).pedal(build.pedal()),
                 hydraulics.apply(build.apply()),
-                hydraulics.circuit("front", lines.front(), filling),
-                hydraulics.circuit("rear", lines.rear(), filling),
+                resolveLines.circuit("front", lines.front(), filling),
+                resolveLines.circuit("rear", lines.rear(), filling),
                 aims(build.intent()),
                 build.intent().use(),
                 build.intent().ruleSets(),

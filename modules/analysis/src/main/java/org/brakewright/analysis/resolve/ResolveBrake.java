@@ -38,8 +38,11 @@ final class ResolveBrake {
                 radius(path, disc),
                 values.take(disc.thresholdPressure(), path + ".threshold_pressure", Defaults.DISC_THRESHOLD),
                 values.take(disc.runningClearance(), path + ".running_clearance", Defaults.RUNNING_CLEARANCE),
+                values.take(disc.knockBack(), path + ".knock_back", Defaults.KNOCK_BACK),
                 values.take(disc.caliperSpread(), path + ".caliper_spread", Defaults.caliperSpread(disc.caliper())),
                 values.take(disc.padCompression(), path + ".pad_compression", Defaults.PAD_COMPRESSION),
+                values.take(disc.padSettling(), path + ".pad_settling", Defaults.PAD_SETTLING),
+                values.maybe(disc.padWear()),
                 values.maybe(disc.ratedPressure()),
                 new FrictionStates(
                         state(
@@ -113,6 +116,8 @@ final class ResolveBrake {
                 values.take(drum.thresholdPressure(), path + ".threshold_pressure", Defaults.DRUM_THRESHOLD),
                 values.take(drum.shoeMovement(), path + ".shoe_movement", Defaults.SHOE_MOVEMENT),
                 values.take(drum.shoeCompression(), path + ".shoe_compression", Defaults.SHOE_COMPRESSION),
+                values.maybe(drum.shoeWear()),
+                Optional.ofNullable(drum.cupExpanders()),
                 values.maybe(drum.ratedPressure()),
                 drum.shoes(),
                 factor.shoes(),

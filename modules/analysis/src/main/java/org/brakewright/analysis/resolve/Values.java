@@ -52,6 +52,11 @@ final class Values {
         return given.si();
     }
 
+    /** What stands in the file for a value, for a message. */
+    static String written(@Nullable Given given) {
+        return given == null ? "assumed" : given.quantity().written();
+    }
+
     boolean overridden(String path) {
         return overrides.containsKey(path);
     }

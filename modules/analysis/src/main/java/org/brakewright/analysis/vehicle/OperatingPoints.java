@@ -1,12 +1,10 @@
 package org.brakewright.analysis.vehicle;
 
 import java.util.Optional;
-import java.util.OptionalDouble;
 import org.brakewright.analysis.chain.ChainCurve;
 import org.brakewright.analysis.chain.ChainState;
+import org.brakewright.analysis.chain.Pushed;
 import org.brakewright.analysis.hydraulics.Strokes;
-import org.brakewright.analysis.pedal.Travel;
-import org.brakewright.analysis.pedal.TravelModel;
 import org.brakewright.kernel.dynamics.AxleLoads;
 import org.brakewright.model.resolved.ResolvedBuild;
 
@@ -14,13 +12,11 @@ import org.brakewright.model.resolved.ResolvedBuild;
 public final class OperatingPoints {
     private final ResolvedBuild build;
     private final ChainCurve curve;
-    private final TravelModel travel;
 
-    /** The points of a build with its chain's curve and travel. */
-    public OperatingPoints(ResolvedBuild build, ChainCurve curve, TravelModel travel) {
+    /** The points of a build with its chain's curve. */
+    public OperatingPoints(ResolvedBuild build, ChainCurve curve) {
         this.build = build;
         this.curve = curve;
-        this.travel = travel;
     }
 
     /**
@@ -29,20 +25,23 @@ public final class OperatingPoints {
      * @return empty when no pedal force gives it
      */
     public Optional<OperatingPoint> atDeceleration(double decelerationG, AxleLoads loads) {
-        OptionalDouble force = curve.pedalForce(decelerationG * loads.weight());
-        return force.isEmpty() ? Optional.empty() : Optional.of(at(force.getAsDouble(), loads));
+        return curve.reach(ChainState::totalForce, decelerationG * loads.weight())
+                .map(pushed -> at(pushed, loads));
     }
 
     /** The point at a pedal force (N) under axle loads. */
     public OperatingPoint at(double pedalForce, AxleLoads loads) {
-        ChainState state = curve.at(pedalForce);
-        Travel moved = travel.at(state);
+        return at(curve.pushed(pedalForce), loads);
+    }
+
+    private OperatingPoint at(Pushed pushed, AxleLoads loads) {
+        ChainState state = pushed.state();
         double z = state.totalForce() / loads.weight();
         double front = state.frontForce() / loads.front(z);
         Double rear = loads.rear(z) > 0 ? state.rearForce() / loads.rear(z) : null;
         return new OperatingPoint(
                 z,
-                pedalForce,
+                state.pedalForce(),
                 state.frontPressure(),
                 state.rearPressure(),
                 state.frontForce(),
@@ -50,15 +49,15 @@ public final class OperatingPoints {
                 front,
                 rear,
                 rear == null ? null : z / Math.max(front, rear),
-                moved.padM(),
-                moved.frontStrokeM(),
-                moved.rearStrokeM(),
-                within(moved));
+                pushed.padTravel(),
+                pushed.frontStroke(),
+                pushed.rearStroke(),
+                within(pushed));
     }
 
-    private boolean within(Travel moved) {
-        return moved.padM() <= build.pedal().travelToStop()
-                && moved.frontStrokeM() <= Strokes.front(build.apply())
-                && moved.rearStrokeM() <= Strokes.rear(build.apply());
+    private boolean within(Pushed pushed) {
+        return pushed.padTravel() <= build.pedal().travelToStop()
+                && pushed.frontStroke() <= Strokes.front(build.apply())
+                && pushed.rearStroke() <= Strokes.rear(build.apply());
     }
 }

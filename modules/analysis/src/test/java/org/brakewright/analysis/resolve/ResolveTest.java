@@ -89,7 +89,8 @@ class ResolveTest {
             "fluid.free_air", Set.of(".frontCircuit.freeAir", ".rearCircuit.freeAir"),
             "apply.primary_stroke", Set.of(".apply.primaryStroke", ".apply.master.stroke"),
             "apply.secondary_stroke", Set.of(".apply.secondaryStroke", ".apply.master.stroke"),
-            "apply.balance_bar.clevis_spacing", Set.of(".apply.bar.clevisSpacing", ".apply.bar.offsetLimit"));
+            "apply.balance_bar.clevis_spacing",
+                    Set.of(".apply.bar.clevisSpacing", ".apply.bar.offsetLimit", ".apply.bar.stance.masterSpacing"));
 
     /** "hard_stop" of a written path and "hardStopG" of a resolved one in the same spelling. */
     private static String lastWord(String path) {

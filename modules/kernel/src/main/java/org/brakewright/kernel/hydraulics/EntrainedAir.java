@@ -20,7 +20,8 @@ public final class EntrainedAir {
      * @param polytropicExponent 1 isothermal (slow push) to 1.4 adiabatic (fast push)
      */
     public static double takenUp(double freeVolume, double gaugePressure, double polytropicExponent) {
-        double compressed = Math.pow(ATMOSPHERE / (ATMOSPHERE + gaugePressure), 1 / polytropicExponent);
+        double ratio = ATMOSPHERE / (ATMOSPHERE + gaugePressure);
+        double compressed = polytropicExponent == ISOTHERMAL ? ratio : Math.pow(ratio, 1 / polytropicExponent);
         return freeVolume * (1 - compressed);
     }
 }

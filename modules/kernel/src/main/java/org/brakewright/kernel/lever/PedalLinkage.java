@@ -44,7 +44,8 @@ public record PedalLinkage(Point pad, Point pin, Axis axis, double pushrodLength
             Demand.within("y", y, !Double.isNaN(y), "a number");
         }
 
-        double distance() {
+        /** Distance from the pivot, m. */
+        public double distance() {
             return Math.hypot(x, y);
         }
 

@@ -70,6 +70,16 @@ public record DiscBrake(
         Given runningClearance,
 
         @Asked(
+                label = "knock-back per pad",
+                dimension = LENGTH,
+                least = 0.0,
+                most = 0.003,
+                why = "more than 3 mm is a loose bearing",
+                how = "How far a corner or a rough road pushes each pad back beyond its running clearance.")
+        @Nullable
+        Given knockBack,
+
+        @Asked(
                 label = "caliper spread per pressure",
                 dimension = LENGTH_PER_PRESSURE,
                 least = 0.0,
@@ -86,6 +96,26 @@ public record DiscBrake(
                 why = "no pad gives by more than 0.1 mm per MPa")
         @Nullable
         Given padCompression,
+
+        @Asked(
+                label = "settling of each pad under light pressure",
+                dimension = LENGTH,
+                least = 0.0,
+                most = 0.001,
+                why = "a pad that settles by more than 1 mm is bent or not bedded",
+                how = "What pad, shim and back plate give at light pressure and no more at higher pressure.")
+        @Nullable
+        Given padSettling,
+
+        @Asked(
+                label = "lining that a pad may lose",
+                dimension = LENGTH,
+                least = 0.0,
+                most = 0.03,
+                why = "no car pad carries more lining",
+                how = "New lining less the least that the maker allows.")
+        @Nullable
+        Given padWear,
 
         @Asked(
                 label = "rated pressure of the caliper",

@@ -94,6 +94,23 @@ public record DrumBrake(
         Given shoeCompression,
 
         @Asked(
+                label = "lining that a shoe may lose",
+                dimension = LENGTH,
+                least = 0.0,
+                most = 0.02,
+                why = "no car shoe carries more lining",
+                how = "New lining less the least that the maker allows.")
+        @Nullable
+        Given shoeWear,
+
+        @Label(
+                value = "cup expanders in the wheel cylinders",
+                how =
+                        "yes when a spring with dished ends holds the cups outward: with them no residual valve is needed.")
+        @Nullable
+        Boolean cupExpanders,
+
+        @Asked(
                 label = "rated pressure of the wheel cylinder",
                 dimension = PRESSURE,
                 least = 1.0e6,

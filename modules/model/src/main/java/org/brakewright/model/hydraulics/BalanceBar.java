@@ -61,6 +61,57 @@ public record BalanceBar(
         @Nullable
         Given tiltLimit,
 
+        @Asked(
+                label = "end float between the clevises",
+                dimension = LENGTH,
+                least = 0.0,
+                most = 0.02,
+                why = "more than 20 mm is a bar without its nuts",
+                how = "Push the bar to one side and measure the gap that opens at the other clevis.")
+        @Nullable
+        Given sideFloat,
+
+        @Asked(
+                label = "clevis pins behind the bearing",
+                dimension = LENGTH,
+                least = -0.03,
+                most = 0.03,
+                why = "no bar carries its pins further off",
+                how = "From the line through the bearing's centre back to the clevis pins; minus when they lie ahead.")
+        @Nullable
+        Given pinSetBack,
+
+        @Asked(
+                label = "lead of the front clevis at rest",
+                dimension = LENGTH,
+                least = -0.05,
+                most = 0.05,
+                why = "the bar would stand at its end",
+                how =
+                        "Lay a square on the pedal: how far the front clevis stands ahead of the rear one, both pistons home.")
+        @Nullable
+        Given restLead,
+
+        @Asked(
+                label = "length of the rods",
+                dimension = LENGTH,
+                least = 0.03,
+                most = 0.4,
+                why = "rods between bar and pistons lie within this",
+                how = "From the clevis pin to the rod's end in the piston.")
+        @Nullable
+        Given rodLength,
+
+        @Asked(
+                label = "spacing of the masters",
+                dimension = LENGTH,
+                least = 0.02,
+                most = 0.2,
+                why = "two masters beside each other lie within this",
+                how = "Between the axes of the two masters.")
+        @Nullable
+        Given masterSpacing,
+
         @Label(
                 value = "locked for the road",
                 how = "yes when the adjuster is mechanically disabled, for example lock-wired, and labelled.")

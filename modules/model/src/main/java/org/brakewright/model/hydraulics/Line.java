@@ -74,4 +74,35 @@ public record Line(
                 most = 5.0e-4,
                 why = "more than 500 cc does not fit in wheel brakes")
         @Nullable
-        Given trappedVolume) {}
+        Given trappedVolume,
+
+        @Asked(
+                label = "pressure that the residual valve keeps",
+                dimension = PRESSURE,
+                least = 0.0,
+                most = 3.0e5,
+                why = "residual valves of cars keep 0.14 or 0.7 bar (2 or 10 psi)",
+                how = "Stamped on the valve; leave it out when there is none.")
+        @Nullable
+        Given residualValve,
+
+        @Asked(
+                label = "fluid level above the brakes",
+                dimension = LENGTH,
+                least = -1.5,
+                most = 2.0,
+                why = "a reservoir stands within 2 m of the brakes",
+                how =
+                        "Height of the reservoir's fluid over the highest bleeder of this circuit; minus when it is lower.")
+        @Nullable
+        Given levelAboveBrakes,
+
+        @Asked(
+                label = "usable fluid in the reservoir",
+                dimension = VOLUME,
+                least = 0.0,
+                most = 2.0e-3,
+                why = "a brake reservoir holds less than two litres",
+                how = "Of this circuit's own compartment, between the full mark and the port it feeds.")
+        @Nullable
+        Given reservoirVolume) {}

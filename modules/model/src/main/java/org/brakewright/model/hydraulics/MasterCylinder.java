@@ -3,6 +3,7 @@ package org.brakewright.model.hydraulics;
 import static org.brakewright.quantity.Dimension.FORCE;
 import static org.brakewright.quantity.Dimension.LENGTH;
 import static org.brakewright.quantity.Dimension.PRESSURE;
+import static org.brakewright.quantity.Dimension.STIFFNESS;
 
 import org.brakewright.model.Asked;
 import org.brakewright.model.Given;
@@ -48,6 +49,25 @@ public record MasterCylinder(
                 why = "a return spring only brings the piston home")
         @Nullable
         Given springForce,
+
+        @Asked(
+                label = "return spring rate",
+                dimension = STIFFNESS,
+                least = 0.0,
+                most = 5.0e4,
+                why = "a return spring only brings the piston home")
+        @Nullable
+        Given springRate,
+
+        @Asked(
+                label = "friction of the seals",
+                dimension = FORCE,
+                least = 0.0,
+                most = 500.0,
+                why = "seals that drag more have failed",
+                how = "Only if measured apart: the pedal's efficiency already holds the usual friction.")
+        @Nullable
+        Given sealFriction,
 
         @Asked(
                 label = "rated pressure",

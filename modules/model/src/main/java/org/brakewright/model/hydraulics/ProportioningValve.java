@@ -7,6 +7,7 @@ import org.brakewright.model.Asked;
 import org.brakewright.model.Given;
 import org.brakewright.model.Label;
 import org.brakewright.model.Required;
+import org.brakewright.model.vehicle.AxleEnd;
 import org.jspecify.annotations.Nullable;
 
 /** A proportioning valve in the rear line, as written. */
@@ -28,6 +29,10 @@ public record ProportioningValve(
                 why = "a slope over 1 would raise the rear pressure above the front's")
         @Required("Rise of the rear pressure over rise of the front pressure above the knee.")
         Given slope,
+
+        @Label(value = "line the valve sits in", how = "rear unless somebody put it elsewhere: follow the tube.")
+        @Nullable
+        AxleEnd line,
 
         @Label(value = "adjustable", how = "yes when a knob or screw sets the knee.") @Nullable
         Boolean adjustable) {}

@@ -3,6 +3,7 @@ package org.brakewright.model.hydraulics;
 import static org.brakewright.quantity.Dimension.FORCE;
 import static org.brakewright.quantity.Dimension.LENGTH;
 import static org.brakewright.quantity.Dimension.PRESSURE;
+import static org.brakewright.quantity.Dimension.STIFFNESS;
 
 import org.brakewright.model.Asked;
 import org.brakewright.model.Given;
@@ -23,6 +24,12 @@ public record TandemMaster(
                 how = "Cast or stamped on the body, often as a fraction of an inch.")
         @Required("Cast or stamped on the body, often as a fraction of an inch.")
         Given bore,
+
+        @Label(
+                value = "split of the circuits",
+                how = "front_rear when a chamber feeds one axle, diagonal when it feeds one front and one rear wheel.")
+        @Nullable
+        CircuitSplit split,
 
         @Label(
                 value = "chamber that feeds the front",
@@ -68,6 +75,25 @@ public record TandemMaster(
         Given springForce,
 
         @Asked(
+                label = "return spring rate",
+                dimension = STIFFNESS,
+                least = 0.0,
+                most = 5.0e4,
+                why = "a return spring only brings the piston home")
+        @Nullable
+        Given springRate,
+
+        @Asked(
+                label = "friction of the seals",
+                dimension = FORCE,
+                least = 0.0,
+                most = 500.0,
+                why = "seals that drag more have failed",
+                how = "Only if measured apart: the pedal's efficiency already holds the usual friction.")
+        @Nullable
+        Given sealFriction,
+
+        @Asked(
                 label = "rated pressure",
                 dimension = PRESSURE,
                 least = 1.0e6,
@@ -79,6 +105,13 @@ public record TandemMaster(
 
         @Label("booster") @Nullable Booster booster,
 
-        @Label("proportioning valve in the rear line") @Nullable
-        ProportioningValve proportioningValve)
+        @Label("proportioning valve") @Nullable ProportioningValve proportioningValve,
+
+        @Label(
+                value = "second proportioning valve",
+                how = "One that is still in the car besides the first, for example inside the old junction block.")
+        @Nullable
+        ProportioningValve secondProportioningValve,
+
+        @Label("metering valve in the front line") @Nullable MeteringValve meteringValve)
         implements ApplySystem {}

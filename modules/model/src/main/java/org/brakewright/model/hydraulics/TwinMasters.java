@@ -16,6 +16,13 @@ public record TwinMasters(
 
         @Label("balance bar") @Nullable BalanceBar balanceBar,
 
-        @Label("proportioning valve in the rear line") @Nullable
-        ProportioningValve proportioningValve)
+        @Label("proportioning valve") @Nullable ProportioningValve proportioningValve,
+
+        @Label(
+                value = "second proportioning valve",
+                how = "One that is still in the car besides the first, for example inside the old junction block.")
+        @Nullable
+        ProportioningValve secondProportioningValve,
+
+        @Label("metering valve in the front line") @Nullable MeteringValve meteringValve)
         implements ApplySystem {}

@@ -24,6 +24,12 @@ public record Pedal(
         @Label(value = "linkage", how = "Instead of the ratio: the two arms and the pushrod's angle.") @Nullable
         Linkage linkage,
 
+        @Label(
+                value = "mechanism",
+                how = "Instead of ratio or linkage: where pad, pins and master lie, for the ratio through the stroke.")
+        @Nullable
+        Mechanism mechanism,
+
         @Asked(
                 label = "free play at the pad",
                 dimension = LENGTH,
@@ -62,4 +68,24 @@ public record Pedal(
                 how =
                         "Push with a scale, read a dial gauge at the master's flange, multiply its movement by the ratio.")
         @Nullable
-        Given mountStiffness) {}
+        Given mountStiffness,
+
+        @Asked(
+                label = "stiffness of the pedal arm at the pad",
+                dimension = STIFFNESS,
+                least = 1.0e4,
+                most = 1.0e8,
+                why = "a softer arm is not fit to be stepped on",
+                how = "Hold the pushrod pin fast, push the pad with a scale and read how far it goes.")
+        @Nullable
+        Given armStiffness,
+
+        @Asked(
+                label = "slack in rods and clevises",
+                dimension = LENGTH,
+                least = 0.0,
+                most = 0.005,
+                why = "more than 5 mm is a worn pin",
+                how = "Beyond the free play: rock the pushrod against its pins and measure along the rod.")
+        @Nullable
+        Given slack) {}

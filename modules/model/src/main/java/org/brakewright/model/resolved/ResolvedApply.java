@@ -3,12 +3,19 @@ package org.brakewright.model.resolved;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.brakewright.model.hydraulics.Chamber;
+import org.brakewright.model.hydraulics.CircuitSplit;
+import org.brakewright.model.vehicle.AxleEnd;
 
 /** Apply system in SI. */
 public sealed interface ResolvedApply {
 
-    /** Proportioning valve in the rear line, when there is one. */
-    Optional<Valve> valve();
+    /** Valves between master and wheels. */
+    Valves valves();
+
+    /** The proportioning valve, when there is one. */
+    default Optional<Valve> valve() {
+        return valves().proportioning();
+    }
 
     /**
      * Two masters and a balance bar.
@@ -16,27 +23,29 @@ public sealed interface ResolvedApply {
      * @param front master of the front circuit
      * @param rear master of the rear circuit
      * @param bar the balance bar
-     * @param valve in the rear line
+     * @param valves between masters and wheels
      */
-    record Twin(Master front, Master rear, Bar bar, Optional<Valve> valve) implements ResolvedApply {}
+    record Twin(Master front, Master rear, Bar bar, Valves valves) implements ResolvedApply {}
 
     /**
      * Tandem master with optional booster.
      *
      * @param master bore, lost stroke and spring of both chambers; its stroke is the sum of both chambers'
-     * @param frontFedBy chamber that feeds the front
+     * @param split which wheels a chamber feeds
+     * @param frontFedBy chamber that feeds the front; with a diagonal split the chamber that feeds the left front wheel
      * @param primaryStroke m
      * @param secondaryStroke m
      * @param booster when there is one
-     * @param valve in the rear line
+     * @param valves between master and wheels
      */
     record Tandem(
             Master master,
+            CircuitSplit split,
             Chamber frontFedBy,
             double primaryStroke,
             double secondaryStroke,
             Optional<Boost> booster,
-            Optional<Valve> valve)
+            Valves valves)
             implements ResolvedApply {}
 
     /**
@@ -46,7 +55,9 @@ public sealed interface ResolvedApply {
      * @param area m2
      * @param stroke m
      * @param lostStroke until the port closes, m
-     * @param springForce N
+     * @param springForce at rest, N
+     * @param springRate rise of the spring's force with the stroke, N/m
+     * @param sealFriction on top of the pedal's efficiency, N
      * @param ratedPressure Pa; empty when not known
      */
     record Master(
@@ -55,6 +66,8 @@ public sealed interface ResolvedApply {
             double stroke,
             double lostStroke,
             double springForce,
+            double springRate,
+            double sealFriction,
             OptionalDouble ratedPressure) {}
 
     /**
@@ -65,6 +78,8 @@ public sealed interface ResolvedApply {
      * @param movementPerTurn of the adjuster, m
      * @param offsetLimit largest offset either way, m
      * @param tiltLimit largest tilt from square, rad
+     * @param stance how bar, clevises and rods stand
+     * @param sideFloat end float between the clevises, m; empty when not measured
      * @param lockedForRoad whether the adjuster is disabled and labelled; empty when not said
      */
     record Bar(
@@ -73,7 +88,24 @@ public sealed interface ResolvedApply {
             double movementPerTurn,
             double offsetLimit,
             double tiltLimit,
+            Stance stance,
+            OptionalDouble sideFloat,
             Optional<Boolean> lockedForRoad) {}
+
+    /**
+     * How a balance bar, its clevises and its rods stand.
+     *
+     * @param pinSetBack of the clevis pins behind the line through the bearing's centre, m
+     * @param restLead of the front clevis ahead of the rear one at rest, m
+     * @param rodLength clevis pin to rod end, m
+     * @param masterSpacing between the masters' axes, m
+     */
+    record Stance(double pinSetBack, double restLead, double rodLength, double masterSpacing) {
+        /** Parallel rods, pins in line, bar square at rest. */
+        public static Stance square(double clevisSpacing) {
+            return new Stance(0, 0, clevisSpacing, clevisSpacing);
+        }
+    }
 
     /**
      * A vacuum booster.
@@ -87,11 +119,34 @@ public sealed interface ResolvedApply {
     record Boost(double ratio, double diaphragmArea, double vacuum, double crackInForce, double efficiency) {}
 
     /**
+     * Valves between master and wheels.
+     *
+     * @param proportioning the proportioning valve
+     * @param second a second one, behind the first when both sit in the same line
+     * @param metering in the front line
+     */
+    record Valves(Optional<Valve> proportioning, Optional<Valve> second, Optional<Metering> metering) {
+        /** No valve at all. */
+        public static Valves none() {
+            return new Valves(Optional.empty(), Optional.empty(), Optional.empty());
+        }
+    }
+
+    /**
+     * A metering valve.
+     *
+     * @param opening Pa up to which nothing passes
+     * @param blend Pa from which everything passes
+     */
+    record Metering(double opening, double blend) {}
+
+    /**
      * A proportioning valve.
      *
      * @param knee Pa
      * @param slope above the knee
+     * @param line it sits in
      * @param adjustable whether the knee can be set
      */
-    record Valve(double knee, double slope, boolean adjustable) {}
+    record Valve(double knee, double slope, AxleEnd line, boolean adjustable) {}
 }

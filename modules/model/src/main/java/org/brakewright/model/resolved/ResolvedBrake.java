@@ -36,8 +36,11 @@ public sealed interface ResolvedBrake {
      * @param effectiveRadius m
      * @param thresholdPressure Pa
      * @param runningClearance each pad, m
+     * @param knockBack each pad, beyond the running clearance, m
      * @param caliperSpread opening of the caliper per pressure, m/Pa
      * @param padCompression give of each pad per pressure, m/Pa
+     * @param padSettling give of each pad under light pressure, m
+     * @param padWear lining that a pad may lose, m; empty when not known
      * @param ratedPressure Pa
      * @param frictionStates what cold, heat and water do to it
      */
@@ -47,8 +50,11 @@ public sealed interface ResolvedBrake {
             double effectiveRadius,
             double thresholdPressure,
             double runningClearance,
+            double knockBack,
             double caliperSpread,
             double padCompression,
+            double padSettling,
+            OptionalDouble padWear,
             OptionalDouble ratedPressure,
             FrictionStates frictionStates)
             implements ResolvedBrake {}
@@ -62,6 +68,8 @@ public sealed interface ResolvedBrake {
      * @param thresholdPressure Pa
      * @param shoeMovement until the shoe touches, each piston, m
      * @param shoeCompression give of shoe and drum per pressure, each piston, m/Pa
+     * @param shoeWear lining that a shoe may lose, m; empty when not known
+     * @param cupExpanders whether the wheel cylinders have them; empty when not said
      * @param ratedPressure Pa
      * @param arrangement how the shoes stand to each other
      * @param shoes what the brake factor follows from; empty when it was given or assumed
@@ -74,6 +82,8 @@ public sealed interface ResolvedBrake {
             double thresholdPressure,
             double shoeMovement,
             double shoeCompression,
+            OptionalDouble shoeWear,
+            Optional<Boolean> cupExpanders,
             OptionalDouble ratedPressure,
             ShoeArrangement arrangement,
             Optional<ResolvedShoes> shoes,

@@ -1,5 +1,7 @@
 package org.brakewright.model.resolved;
 
+import java.util.OptionalDouble;
+
 /**
  * Tube, hose and fluid of one circuit in SI.
  *
@@ -12,6 +14,8 @@ package org.brakewright.model.resolved;
  * @param trappedVolume fluid in calipers, cylinders and master, m3
  * @param bulkModulus Pa
  * @param freeAir share of the fluid's volume that is air at atmosphere
+ * @param residualPressure that a residual valve keeps, Pa; empty without one
+ * @param reservoir what feeds the circuit
  */
 public record ResolvedCircuit(
         double tubeLength,
@@ -22,4 +26,15 @@ public record ResolvedCircuit(
         double hoseExpansion,
         double trappedVolume,
         double bulkModulus,
-        double freeAir) {}
+        double freeAir,
+        OptionalDouble residualPressure,
+        Reservoir reservoir) {
+
+    /**
+     * What feeds a circuit.
+     *
+     * @param levelAboveBrakes height of its fluid over the highest bleeder, m; empty when not measured
+     * @param volume usable, m3; empty when not known
+     */
+    public record Reservoir(OptionalDouble levelAboveBrakes, OptionalDouble volume) {}
+}

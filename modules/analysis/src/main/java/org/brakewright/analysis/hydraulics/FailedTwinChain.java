@@ -1,0 +1,94 @@
+package org.brakewright.analysis.hydraulics;
+
+import java.util.stream.DoubleStream;
+import org.brakewright.analysis.hydraulics.ApplyState.BarStance;
+import org.brakewright.kernel.lever.BarEnd;
+import org.brakewright.kernel.lever.FailedBar;
+import org.brakewright.model.vehicle.AxleEnd;
+
+/**
+ * Two masters under a balance bar, one circuit open: its rod runs ahead until its master bottoms or the bar meets its
+ * largest tilt.
+ *
+ * <p>While the failed master stands at its end, the bar leans on it and the live one keeps its share of the push. A bar
+ * bound at its largest tilt would pass on more; that is not counted on.
+ *
+ * @param whole the masters with both circuits tight
+ * @param open the master whose circuit is open
+ */
+public record FailedTwinChain(TwinChain whole, AxleEnd open) implements ApplyChain {
+
+    @Override
+    public ApplyState at(double thrust) {
+        PistonState live = live().at(thrust * liveShare());
+        FailedBar bar = fallen(live.stroke());
+        PistonState failed = new PistonState(
+                thrust * (1 - liveShare()), 0, open == AxleEnd.FRONT ? bar.frontTravel() : bar.rearTravel());
+        PistonState front = open == AxleEnd.FRONT ? failed : live;
+        PistonState rear = open == AxleEnd.FRONT ? live : failed;
+        double tilt = whole.tilt(front.stroke(), rear.stroke(), bar.tilt());
+        return new ApplyState(
+                front,
+                rear,
+                whole.bearingTravel(front.stroke(), rear.stroke(), tilt),
+                new BarStance(tilt, whole.bar().frontShare()),
+                live().imbalance(live));
+    }
+
+    /** Where the bar ends with the live master at a stroke (m). */
+    public FailedBar fallen(double liveStroke) {
+        return whole.bar()
+                .failed(
+                        open == AxleEnd.FRONT ? BarEnd.FRONT : BarEnd.REAR,
+                        liveStroke,
+                        open == AxleEnd.FRONT
+                                ? whole.limits().frontStroke()
+                                : whole.limits().rearStroke(),
+                        whole.limits().tilt());
+    }
+
+    @Override
+    public DoubleStream bends() {
+        return live().bends().map(push -> push / liveShare());
+    }
+
+    @Override
+    public boolean straight() {
+        return live().spring().rate() == 0;
+    }
+
+    @Override
+    public ApplyChain unassisted() {
+        return this;
+    }
+
+    @Override
+    public ApplyChain failed(AxleEnd piston) {
+        return new FailedTwinChain(whole, piston);
+    }
+
+    @Override
+    public Piston front() {
+        return open == AxleEnd.FRONT ? whole.front().opened() : whole.front();
+    }
+
+    @Override
+    public Piston rear() {
+        return open == AxleEnd.REAR ? whole.rear().opened() : whole.rear();
+    }
+
+    @Override
+    public double rodTravelPerStroke(AxleEnd piston) {
+        return whole.rodTravelPerStroke(piston);
+    }
+
+    private Piston live() {
+        return open == AxleEnd.FRONT ? whole.rear() : whole.front();
+    }
+
+    private double liveShare() {
+        return open == AxleEnd.FRONT
+                ? 1 - whole.bar().frontShare()
+                : whole.bar().frontShare();
+    }
+}

@@ -1,0 +1,62 @@
+package org.brakewright.analysis.resolve;
+
+import org.brakewright.model.hydraulics.Fluid;
+import org.brakewright.model.hydraulics.Line;
+import org.brakewright.model.resolved.ResolvedCircuit;
+import org.brakewright.model.resolved.ResolvedCircuit.Reservoir;
+import org.jspecify.annotations.Nullable;
+
+/** Completes lines, fluid and reservoirs. */
+final class ResolveLines {
+    private static final Line UNKNOWN_LINE = new Line(null, null, null, null, null, null, null, null, null, null);
+    private static final Fluid UNKNOWN_FLUID = new Fluid(null, null, null);
+
+    private final Values values;
+
+    ResolveLines(Values values) {
+        this.values = values;
+    }
+
+    /**
+     * The fluid of both circuits.
+     *
+     * @param bulkModulus Pa
+     * @param freeAir share of the volume
+     */
+    record Filling(double bulkModulus, double freeAir) {}
+
+    Filling filling(@Nullable Fluid given) {
+        Fluid fluid = given == null ? UNKNOWN_FLUID : given;
+        return new Filling(
+                values.take(fluid.bulkModulus(), "fluid.bulk_modulus", Defaults.bulkModulus(fluid.grade())),
+                values.take(fluid.freeAir(), "fluid.free_air", Defaults.FREE_AIR));
+    }
+
+    ResolvedCircuit circuit(String end, @Nullable Line given, Filling filling) {
+        Line line = given == null ? UNKNOWN_LINE : given;
+        String path = "lines." + end;
+        double outside =
+                values.take(line.tubeOutsideDiameter(), path + ".tube_outside_diameter", Defaults.TUBE_OUTSIDE);
+        double wall = values.take(line.tubeWall(), path + ".tube_wall", Defaults.TUBE_WALL);
+        if (2 * wall >= outside) {
+            values.problem(
+                    path + ".tube_wall",
+                    Values.written(line.tubeWall()),
+                    "The tube's wall leaves no bore.",
+                    "less than half the outside diameter");
+            wall = outside / 4;
+        }
+        return new ResolvedCircuit(
+                values.take(line.tubeLength(), path + ".tube_length", Defaults.TUBE_LENGTH),
+                outside,
+                wall,
+                values.take(line.tubeModulus(), path + ".tube_modulus", Defaults.TUBE_MODULUS),
+                values.take(line.hoseLength(), path + ".hose_length", Defaults.HOSE_LENGTH),
+                values.take(line.hoseExpansion(), path + ".hose_expansion", Defaults.HOSE_EXPANSION),
+                values.take(line.trappedVolume(), path + ".trapped_volume", Defaults.TRAPPED_VOLUME),
+                filling.bulkModulus(),
+                filling.freeAir(),
+                values.maybe(line.residualValve()),
+                new Reservoir(values.maybe(line.levelAboveBrakes()), values.maybe(line.reservoirVolume())));
+    }
+}
