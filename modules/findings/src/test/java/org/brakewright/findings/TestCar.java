@@ -42,6 +42,7 @@ public final class TestCar {
             front.pad_friction: 0.42
             front.effective_radius: 110 mm
             front.threshold_pressure: 0 bar
+            front.pad_settling: 0 mm
             front.rated_pressure: 200 bar
             rear.kind: disc
             rear.caliper: fixed
@@ -49,11 +50,14 @@ public final class TestCar {
             rear.pad_friction: 0.36
             rear.effective_radius: 110 mm
             rear.threshold_pressure: 0 bar
+            rear.pad_settling: 0 mm
             rear.rated_pressure: 200 bar
             pedal.ratio: 5.5
             pedal.free_play: 3 mm
             pedal.travel_to_stop: 150 mm
             pedal.efficiency: 0.85
+            pedal.slack: 0 mm
+            pedal.arm_stiffness: 1000000 N/mm
             pedal.mount_stiffness: 200 N/mm
             intent.use: road
             intent.hard_stop: 0.9 g
@@ -70,14 +74,22 @@ public final class TestCar {
             apply.front_master.bore: 0.70 in
             apply.front_master.stroke: 28 mm
             apply.front_master.spring_force: 0 N
+            apply.front_master.spring_rate: 0 N/mm
+            apply.front_master.seal_friction: 0 N
             apply.rear_master.bore: 0.70 in
             apply.rear_master.stroke: 28 mm
             apply.rear_master.spring_force: 0 N
+            apply.rear_master.spring_rate: 0 N/mm
+            apply.rear_master.seal_friction: 0 N
             apply.balance_bar.clevis_spacing: 64 mm
             apply.balance_bar.offset: 0 mm
             apply.balance_bar.movement_per_turn: 1 mm
             apply.balance_bar.offset_limit: 10 mm
             apply.balance_bar.tilt_limit: 25 deg
+            apply.balance_bar.pin_set_back: 0 mm
+            apply.balance_bar.rest_lead: 0 mm
+            apply.balance_bar.rod_length: 90 mm
+            apply.balance_bar.master_spacing: 64 mm
             """;
 
     private static final String TANDEM = """
@@ -87,6 +99,8 @@ public final class TestCar {
             apply.primary_stroke: 20 mm
             apply.secondary_stroke: 18 mm
             apply.spring_force: 0 N
+            apply.spring_rate: 0 N/mm
+            apply.seal_friction: 0 N
             apply.rated_pressure: 200 bar
             """;
 

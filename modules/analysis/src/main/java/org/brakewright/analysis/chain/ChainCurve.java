@@ -29,6 +29,9 @@ public final class ChainCurve {
     /** A force that no one feels, N. */
     private static final double NOTHING = 1;
 
+    /** Behind a closed valve a measure stays the same but for this, relative. */
+    private static final double ROUNDING = 1e-12;
+
     private static final int MOST_HALVINGS = 10;
 
     /** A whole piece. */
@@ -128,8 +131,8 @@ public final class ChainCurve {
         }
         for (int piece = 0; piece < pieces(); piece++) {
             double after = measure.applyAsDouble(bends.get(piece + 1));
-            if (after >= target) {
-                double share = (target - before) / (after - before);
+            if (after >= target * (1 - ROUNDING)) {
+                double share = Math.min(1, (target - before) / (after - before));
                 return OptionalDouble.of(zero(piece, WHOLE, share, state -> measure.applyAsDouble(state) - target)
                         .thrust());
             }

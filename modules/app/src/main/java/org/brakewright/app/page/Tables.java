@@ -138,15 +138,19 @@ public final class Tables {
     private static String words(Cause cause) {
         return switch (cause) {
             case FREE_PLAY -> "free play";
+            case SLACK -> "slack in rods and clevises";
             case LOST_STROKE -> "masters' lost stroke";
             case CLEARANCE -> "running clearance";
+            case KNOCK_BACK -> "pads knocked back";
             case BRAKE_GIVE -> "caliper or shoes give";
             case PADS -> "pads give";
             case HOSES -> "hoses swell";
             case TUBES -> "tubes swell";
             case LIQUID -> "fluid is squeezed";
             case AIR -> "air is squeezed";
+            case BAR -> "balance bar turns";
             case MOUNT -> "pedal mount gives";
+            case ARM -> "pedal arm bends";
         };
     }
 

@@ -80,7 +80,8 @@ final class OddCars {
             "apply.primary_stroke=9.5 mm & apply.secondary_stroke=9.5 mm",
             "apply.bore=2 in",
             "apply.bore=1/2 in",
-            "apply.proportioning_valve.adjustable=no");
+            "apply.proportioning_valve.adjustable=no",
+            "apply.split=diagonal");
 
     private static final List<String> BOOSTED = List.of(
             "apply.booster.vacuum=1 inHg",
