@@ -67,7 +67,7 @@ class WorkbenchTest {
         assertThat(bench.at(".verdict-word")).hasText("Stop.");
         assertThat(bench.at("#headline .card h2"))
                 .hasText(new String[] {"Pedal effort", "Pedal travel", "Front share", "Rear locks first"});
-        assertThat(bench.headline()).containsExactly("410 N", "50 mm", "56 %", "above 0.49 g");
+        assertThat(bench.headline()).containsExactly("414 N", "52 mm", "56 %", "above 0.49 g");
         int findings = Cars.assessed(BEFORE).findings().size();
         assertThat(bench.at(".findings article")).hasCount(findings);
         assertThat(bench.at(".findings article h3").first()).containsText("Stop: Rear wheels lock first");
@@ -130,7 +130,7 @@ class WorkbenchTest {
         bench.at(".tools button").first().click();
         assertThat(bench.at(".verdict-word")).hasText("Stop.");
         assertThat(file).hasContent(BEFORE);
-        assertThat(bench.headline()).containsExactly("410 N", "50 mm", "56 %", "above 0.49 g");
+        assertThat(bench.headline()).containsExactly("414 N", "52 mm", "56 %", "above 0.49 g");
     }
 
     @Test
@@ -166,16 +166,16 @@ class WorkbenchTest {
     @Test
     void theUnitsAreSwitchedAndRemembered() {
         bench.at(".units select").selectOption("us");
-        assertThat(bench.at("#headline .card-value").first()).hasText("92 lbf");
+        assertThat(bench.at("#headline .card-value").first()).hasText("93 lbf");
         bench.page().reload();
-        assertThat(bench.at("#headline .card-value").first()).hasText("92 lbf");
+        assertThat(bench.at("#headline .card-value").first()).hasText("93 lbf");
         assertThat(file).hasContent(BEFORE);
     }
 
     @Test
     void aResultOpensToItsFormulasAndSources() {
         bench.at("#headline button").first().click();
-        assertThat(bench.at("dialog[open]")).containsText("Pedal effort: 410 N");
+        assertThat(bench.at("dialog[open]")).containsText("Pedal effort: 414 N");
         assertThat(bench.at("dialog[open]")).containsText("F = m a");
         assertThat(bench.at("dialog[open]")).containsText("Source: Newton's second law");
         bench.page().keyboard().press("Escape");
