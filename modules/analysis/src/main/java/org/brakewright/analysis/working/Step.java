@@ -22,4 +22,14 @@ public record Step(String law, String place, List<Operand> operands, double resu
      * @param dimension kind of quantity
      */
     public record Operand(String symbol, double value, Dimension dimension) {}
+
+    /** A step of the law at a place, with its operands in the order of the formula. */
+    static Step step(String law, String place, double result, Dimension dimension, Operand... operands) {
+        return new Step(law, place, List.of(operands), result, dimension);
+    }
+
+    /** A named value of a step. */
+    static Operand operand(String symbol, double value, Dimension dimension) {
+        return new Operand(symbol, value, dimension);
+    }
 }

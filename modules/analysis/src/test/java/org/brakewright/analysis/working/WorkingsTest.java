@@ -100,6 +100,45 @@ class WorkingsTest {
                         withinPercentage(1e-9));
     }
 
+    /** Every formula of the working, put in again by hand, gives the step's own result: moments about the bearing, B15. */
+    @Test
+    void aTurnedBarWithStiffeningSpringsAndAMeteringValveOpensToItsOwnNumbers() {
+        WrittenCar car = Cars.TWIN.with("""
+                front.running_clearance: 0.3 mm
+                apply.balance_bar.pin_set_back: 6 mm
+                apply.balance_bar.master_spacing: 64 mm
+                apply.front_master.spring_force: 30 N
+                apply.front_master.spring_rate: 2 N/mm
+                apply.front_master.seal_friction: 10 N
+                apply.metering_valve.opening: 3 bar
+                apply.metering_valve.blend: 80 bar
+                """);
+        List<Step> steps = steps(car, "effort");
+        Step bar = step(steps, "bar_share_turned", "");
+        double t = operand(bar, "t");
+        double lean = Math.tan(operand(bar, "l"));
+        double frontArm = operand(bar, "a") * Math.cos(t)
+                + operand(bar, "d") * Math.sin(t)
+                + (operand(bar, "a") * Math.sin(t) - operand(bar, "d") * Math.cos(t)) * lean;
+        double rearArm = operand(bar, "b") * Math.cos(t)
+                - operand(bar, "d") * Math.sin(t)
+                - (operand(bar, "b") * Math.sin(t) + operand(bar, "d") * Math.cos(t)) * lean;
+        assertThat(bar.result())
+                .isCloseTo(rearArm / (frontArm + rearArm), within(1e-9))
+                .isNotEqualTo(0.5);
+        Step spring = step(steps, "spring_force", "front");
+        assertThat(spring.result()).isCloseTo(40 + 2000 * operand(spring, "s"), within(1e-9));
+        Step master = step(steps, "master_pressure", "front");
+        double thrust = step(steps, "pedal_lever", "").result();
+        assertThat(operand(master, "F")).isCloseTo(thrust * bar.result(), withinPercentage(1e-6));
+        assertThat(master.result())
+                .isCloseTo((operand(master, "F") - spring.result()) / operand(master, "A"), withinPercentage(1e-6));
+        Step valve = step(steps, "metering_valve", "front");
+        double blending = (master.result() - 3e5) * 80e5 / (80e5 - 3e5);
+        assertThat(valve.result()).isCloseTo(Math.min(master.result(), blending), withinPercentage(1e-9));
+        assertThat(operand(step(steps, "disc_force", "front"), "p")).isCloseTo(valve.result(), withinPercentage(1e-6));
+    }
+
     @Test
     void theTravelIsTheSumOfItsShares() {
         WrittenCar car = TWIN.with("pedal.free_play: 3 mm\nfront.running_clearance: 0.1 mm\nfluid.free_air: 0.001")

@@ -110,6 +110,9 @@ final class OddCars {
             FACTOR_ALONE + " & apply.proportioning_valve.knee=22 bar",
             FACTOR_ALONE + " & car.grip=0.6");
 
+    private static final String TURNING_BAR = "apply.balance_bar.pin_set_back=3 mm"
+            + " & apply.metering_valve.opening=3 bar & apply.metering_valve.blend=30 bar";
+
     private static final List<String> PARKED = List.of(
             "parking.driver_force=230 N", "parking.driver_force=100 N", "parking.lever_ratio=2", "car.grip=0.35");
 
@@ -129,7 +132,10 @@ final class OddCars {
     /** A car as far as workings need it. */
     static List<org.brakewright.findings.Assessment> assessed() {
         return Stream.concat(
-                        Cars.ALL.stream().map(Cars::text), Stream.of(change(Cars.text("shop-pickup"), PINNED_SHOES)))
+                        Cars.ALL.stream().map(Cars::text),
+                        Stream.of(
+                                change(Cars.text("shop-pickup"), PINNED_SHOES),
+                                change(Cars.text("hill-climber"), TURNING_BAR)))
                 .map(Cars::assessed)
                 .toList();
     }
