@@ -38,6 +38,7 @@ public final class Crossing {
         return OptionalDouble.of(
                 solver.solve(MOST_EVALUATIONS, function::applyAsDouble, low, high, AllowedSolution.ANY_SIDE));
     }
+
     /**
      * The zero of a function that rises, by secants from two guesses, held inside bounds that close in on it.
      *
