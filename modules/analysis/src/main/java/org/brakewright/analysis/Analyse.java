@@ -15,9 +15,11 @@ import org.brakewright.analysis.chain.Chain;
 import org.brakewright.analysis.chain.ChainCurve;
 import org.brakewright.analysis.chain.ChainState;
 import org.brakewright.analysis.chain.PanicPushes;
+import org.brakewright.analysis.chain.Pushed;
 import org.brakewright.analysis.chain.TravelBudget;
 import org.brakewright.analysis.failure.Failures;
 import org.brakewright.analysis.parking.ParkingStates;
+import org.brakewright.analysis.pedal.PedalStates;
 import org.brakewright.analysis.pedal.TravelShare;
 import org.brakewright.analysis.vehicle.HardStop;
 import org.brakewright.analysis.vehicle.HardStops;
@@ -27,6 +29,7 @@ import org.brakewright.analysis.vehicle.OperatingPoints;
 import org.brakewright.analysis.vehicle.StopsFrom;
 import org.brakewright.kernel.dynamics.AxleLoads;
 import org.brakewright.kernel.dynamics.Gravity;
+import org.brakewright.model.resolved.ResolvedApply;
 import org.brakewright.model.resolved.ResolvedBuild;
 import org.brakewright.model.resolved.ResolvedLoadCase;
 import org.jspecify.annotations.Nullable;
@@ -68,6 +71,8 @@ public final class Analyse {
 
     private Analysis all() {
         HardStop hardStop = HardStops.of(build, points, this::budget);
+        Pushed atHardStop =
+                hardStop == null ? null : curve.pushed(hardStop.point().pedalForceN());
         List<LoadCaseResult> results = new ArrayList<>();
         List<ForceDiagram> diagrams = new ArrayList<>();
         for (ResolvedLoadCase loadCase : build.car().loadCases()) {
@@ -83,7 +88,7 @@ public final class Analyse {
                 build.car().grip(),
                 hardStop,
                 List.copyOf(results),
-                BarStates.of(build.apply(), hardStop),
+                BarStates.of(build, chain, atHardStop, withTables),
                 Failures.of(build, chain),
                 PanicPushes.of(
                         build, curve, hardStop == null ? null : hardStop.point().pedalForceN()),
@@ -94,7 +99,18 @@ public final class Analyse {
                         build,
                         hardStop == null ? null : hardStop.point().frontPressurePa(),
                         hardStop == null ? null : hardStop.point().rearPressurePa()),
-                ParkingStates.of(build));
+                ParkingStates.of(build),
+                PedalStates.of(build, chain.lever(), working(atHardStop), withTables));
+    }
+
+    /** With a bar each piston gets its own thrust, else one rod pushes them both. */
+    private PedalStates.@Nullable Working working(@Nullable Pushed pushed) {
+        if (pushed == null) {
+            return null;
+        }
+        double frontShare = pushed.apply().bar().frontShare();
+        double share = build.apply() instanceof ResolvedApply.Twin ? Math.max(frontShare, 1 - frontShare) : 1;
+        return new PedalStates.Working(pushed.lever(), share * pushed.state().thrust());
     }
 
     private List<TravelShare> budget(OperatingPoint point) {

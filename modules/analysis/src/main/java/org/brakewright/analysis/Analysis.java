@@ -7,6 +7,7 @@ import org.brakewright.analysis.brake.DrumResult;
 import org.brakewright.analysis.chain.PanicPush;
 import org.brakewright.analysis.failure.Failure;
 import org.brakewright.analysis.parking.ParkingState;
+import org.brakewright.analysis.pedal.PedalState;
 import org.brakewright.analysis.vehicle.HardStop;
 import org.brakewright.analysis.vehicle.StopFrom;
 import org.jspecify.annotations.Nullable;
@@ -26,6 +27,7 @@ import org.jspecify.annotations.Nullable;
  * @param forceDiagrams rear against front brake force, one a load case
  * @param drums every drum of the car
  * @param parking the parking brake; null when not given
+ * @param pedal the pedal through its stroke
  */
 public record Analysis(
         double pedalRatio,
@@ -39,7 +41,8 @@ public record Analysis(
         List<StopFrom> stopsFrom,
         List<ForceDiagram> forceDiagrams,
         List<DrumResult> drums,
-        @Nullable ParkingState parking) {
+        @Nullable ParkingState parking,
+        PedalState pedal) {
 
     /**
      * Effort of the heaviest load case at one of the decelerations of {@link #effortFor}.

@@ -15,6 +15,9 @@ public sealed interface Lever {
     /** The lever when the rod has advanced by a travel (m, not negative). */
     LeverState at(double rodTravel);
 
+    /** The lever when the pad has gone a travel (m, without free play, not negative). */
+    LeverState atPad(double padTravel);
+
     /** Whether the ratio is the same all the way. */
     boolean straight();
 
@@ -39,6 +42,11 @@ public sealed interface Lever {
         @Override
         public LeverState at(double rodTravel) {
             return new LeverState(ratio * rodTravel, ratio, 0);
+        }
+
+        @Override
+        public LeverState atPad(double padTravel) {
+            return new LeverState(padTravel, ratio, 0);
         }
 
         @Override
@@ -85,6 +93,15 @@ public sealed interface Lever {
             LinkagePosition here =
                     position(law, law.angleForRodTravel(rodTravel).orElse(last.pedalAngle()));
             return new LeverState(here.padTravel(), here.ratio(), here.rodAngle());
+        }
+
+        @Override
+        public LeverState atPad(double padTravel) {
+            if (padTravel >= last.padTravel()) {
+                return new LeverState(padTravel, last.ratio(), last.rodAngle());
+            }
+            LinkagePosition here = position(law, padTravel / law.pad().distance());
+            return new LeverState(padTravel, here.ratio(), here.rodAngle());
         }
 
         @Override

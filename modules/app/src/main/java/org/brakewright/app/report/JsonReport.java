@@ -49,7 +49,8 @@ public final class JsonReport {
                 analysis.stopsFrom(),
                 assessment.ledger().stream().map(JsonReport::assumed).toList(),
                 analysis.drums(),
-                analysis.parking());
+                analysis.parking(),
+                analysis.pedal());
     }
 
     private static Result.FindingText finding(Finding finding) {

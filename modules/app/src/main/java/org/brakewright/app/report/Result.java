@@ -10,6 +10,7 @@ import org.brakewright.analysis.chain.PanicPush;
 import org.brakewright.analysis.failure.Failure;
 import org.brakewright.analysis.ledger.Headline;
 import org.brakewright.analysis.parking.ParkingState;
+import org.brakewright.analysis.pedal.PedalState;
 import org.brakewright.analysis.vehicle.HardStop;
 import org.brakewright.analysis.vehicle.StopFrom;
 import org.jspecify.annotations.Nullable;
@@ -34,6 +35,7 @@ import org.jspecify.annotations.Nullable;
  * @param ledger assumptions, heaviest first
  * @param drums every drum of the car
  * @param parking the parking brake; null when not given
+ * @param pedal the pedal through its stroke
  */
 public record Result(
         int resultFormat,
@@ -52,7 +54,8 @@ public record Result(
         List<StopFrom> stopsFrom,
         List<Assumed> ledger,
         List<DrumResult> drums,
-        @Nullable ParkingState parking) {
+        @Nullable ParkingState parking,
+        PedalState pedal) {
 
     /**
      * The verdict.

@@ -10,7 +10,7 @@ import org.brakewright.findings.Rule;
 import org.brakewright.findings.State;
 import org.brakewright.model.Tag;
 
-/** Tilt of a bar that rests square, at the hard stop, against the tilt at which it binds. */
+/** Tilt of the bar at the hard stop as solved, from how it rests, against the tilt at which it binds. */
 public final class BarTilt implements Rule {
     private static final double COMFORTABLE_SHARE = 0.5;
 
