@@ -21,6 +21,8 @@ import org.brakewright.analysis.failure.Failures;
 import org.brakewright.analysis.parking.ParkingStates;
 import org.brakewright.analysis.pedal.PedalStates;
 import org.brakewright.analysis.pedal.TravelShare;
+import org.brakewright.analysis.reservoir.DrainBacks;
+import org.brakewright.analysis.reservoir.ReservoirDemands;
 import org.brakewright.analysis.vehicle.HardStop;
 import org.brakewright.analysis.vehicle.HardStops;
 import org.brakewright.analysis.vehicle.Loads;
@@ -100,6 +102,8 @@ public final class Analyse {
                         hardStop == null ? null : hardStop.point().frontPressurePa(),
                         hardStop == null ? null : hardStop.point().rearPressurePa()),
                 ParkingStates.of(build),
+                ReservoirDemands.of(build),
+                DrainBacks.of(build),
                 PedalStates.of(build, chain.lever(), working(atHardStop), withTables));
     }
 

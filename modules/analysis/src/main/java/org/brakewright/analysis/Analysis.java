@@ -8,6 +8,8 @@ import org.brakewright.analysis.chain.PanicPush;
 import org.brakewright.analysis.failure.Failure;
 import org.brakewright.analysis.parking.ParkingState;
 import org.brakewright.analysis.pedal.PedalState;
+import org.brakewright.analysis.reservoir.DrainBack;
+import org.brakewright.analysis.reservoir.ReservoirDemand;
 import org.brakewright.analysis.vehicle.HardStop;
 import org.brakewright.analysis.vehicle.StopFrom;
 import org.jspecify.annotations.Nullable;
@@ -27,6 +29,8 @@ import org.jspecify.annotations.Nullable;
  * @param forceDiagrams rear against front brake force, one a load case
  * @param drums every drum of the car
  * @param parking the parking brake; null when not given
+ * @param reservoirs fluid held against fluid that wear takes, one a circuit
+ * @param drainBack lines at rest, front and rear
  * @param pedal the pedal through its stroke
  */
 public record Analysis(
@@ -42,6 +46,8 @@ public record Analysis(
         List<ForceDiagram> forceDiagrams,
         List<DrumResult> drums,
         @Nullable ParkingState parking,
+        List<ReservoirDemand> reservoirs,
+        List<DrainBack> drainBack,
         PedalState pedal) {
 
     /**

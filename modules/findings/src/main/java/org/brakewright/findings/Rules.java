@@ -20,7 +20,10 @@ import org.brakewright.findings.rules.PedalEffort;
 import org.brakewright.findings.rules.PedalReserve;
 import org.brakewright.findings.rules.PedalTravel;
 import org.brakewright.findings.rules.RearLocksFirst;
+import org.brakewright.findings.rules.ReservoirVolume;
+import org.brakewright.findings.rules.ResidualValve;
 import org.brakewright.findings.rules.ServiceStop;
+import org.brakewright.findings.rules.ValvePlacement;
 
 /** All rules, in the order in which findings of the same state are told. */
 public final class Rules {
@@ -37,6 +40,9 @@ public final class Rules {
             new PartRating(),
             new DrumSelfLock(),
             new DrumSensitivity(),
+            new ValvePlacement(),
+            new ResidualValve(),
+            new ReservoirVolume(),
             new ParkingHold(),
             new ServiceStop(),
             new FrontFirst(),

@@ -50,6 +50,8 @@ public final class JsonReport {
                 assessment.ledger().stream().map(JsonReport::assumed).toList(),
                 analysis.drums(),
                 analysis.parking(),
+                analysis.reservoirs(),
+                analysis.drainBack(),
                 analysis.pedal());
     }
 

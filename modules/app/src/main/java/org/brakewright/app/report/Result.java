@@ -11,6 +11,8 @@ import org.brakewright.analysis.failure.Failure;
 import org.brakewright.analysis.ledger.Headline;
 import org.brakewright.analysis.parking.ParkingState;
 import org.brakewright.analysis.pedal.PedalState;
+import org.brakewright.analysis.reservoir.DrainBack;
+import org.brakewright.analysis.reservoir.ReservoirDemand;
 import org.brakewright.analysis.vehicle.HardStop;
 import org.brakewright.analysis.vehicle.StopFrom;
 import org.jspecify.annotations.Nullable;
@@ -35,6 +37,8 @@ import org.jspecify.annotations.Nullable;
  * @param ledger assumptions, heaviest first
  * @param drums every drum of the car
  * @param parking the parking brake; null when not given
+ * @param reservoirs fluid held against fluid that wear takes, one a circuit
+ * @param drainBack lines at rest, front and rear
  * @param pedal the pedal through its stroke
  */
 public record Result(
@@ -55,6 +59,8 @@ public record Result(
         List<Assumed> ledger,
         List<DrumResult> drums,
         @Nullable ParkingState parking,
+        List<ReservoirDemand> reservoirs,
+        List<DrainBack> drainBack,
         PedalState pedal) {
 
     /**

@@ -116,6 +116,36 @@ final class OddCars {
     private static final List<String> PARKED = List.of(
             "parking.driver_force=230 N", "parking.driver_force=100 N", "parking.lever_ratio=2", "car.grip=0.35");
 
+    private static final String SECOND_VALVE =
+            "apply.second_proportioning_valve.knee=20 bar & apply.second_proportioning_valve.slope=0.5";
+
+    private static final String METERED = "apply.metering_valve.opening=5 bar & apply.metering_valve.blend=20 bar";
+
+    private static final List<String> PLUMBED = List.of(
+            SECOND_VALVE,
+            METERED,
+            "apply.proportioning_valve.line=front",
+            "rear.cup_expanders=no",
+            "rear.cup_expanders=yes",
+            "lines.rear.residual_valve=10 psi & rear.threshold_pressure=4 bar");
+
+    private static final List<String> PLUMBED_DISCS = List.of(
+            METERED,
+            SECOND_VALVE + " & apply.proportioning_valve.knee=20 bar & apply.proportioning_valve.slope=0.4"
+                    + " & apply.front_master.bore=2 in & apply.rear_master.bore=2 in & pedal.linkage.pad_arm=60 mm"
+                    + " & front.pad_friction=0.1 & rear.pad_friction=0.1",
+            "lines.front.residual_valve=10 psi",
+            "lines.front.residual_valve=2 psi & front.threshold_pressure=0.5 bar",
+            "lines.front.level_above_brakes=-200 mm",
+            "lines.front.level_above_brakes=200 mm",
+            "front.pad_wear=8 mm",
+            "lines.front.reservoir_volume=90 cc",
+            "front.pad_wear=8 mm & lines.front.reservoir_volume=10 cc & intent.rule_sets=[]",
+            "front.pad_wear=8 mm & lines.front.reservoir_volume=900 cc & intent.rule_sets=[]",
+            "front.pad_wear=8 mm & lines.front.reservoir_volume=10 cc & intent.rule_sets=[fmvss_135]",
+            "front.pad_wear=8 mm & lines.front.reservoir_volume=900 cc & intent.rule_sets=[fmvss_135]",
+            "front.pad_wear=0 mm & front.running_clearance=0 mm & lines.front.reservoir_volume=3 cc");
+
     private static final List<Facts> FACTS = Stream.of(
                     changed("hill-climber", EVERY_CAR),
                     changed("hill-climber", TWIN),
@@ -124,6 +154,8 @@ final class OddCars {
                     changed("shop-pickup", BOOSTED),
                     changed("shop-pickup", DRUMS),
                     changed("hill-climber", PARKED),
+                    changed("shop-pickup", PLUMBED),
+                    changed("hill-climber", PLUMBED_DISCS),
                     changed("heavy-tourer", EVERY_CAR),
                     changed("heavy-tourer", TANDEM.subList(0, 4)))
             .flatMap(List::stream)

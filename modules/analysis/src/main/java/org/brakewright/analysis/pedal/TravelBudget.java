@@ -1,1 +1,0 @@
-package org.brakewright.analysis.pedal;
