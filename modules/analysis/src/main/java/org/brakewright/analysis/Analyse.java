@@ -92,8 +92,7 @@ public final class Analyse {
                 List.copyOf(results),
                 BarStates.of(build, chain, atHardStop, withTables),
                 Failures.of(build, chain),
-                PanicPushes.of(
-                        build, curve, hardStop == null ? null : hardStop.point().pedalForceN()),
+                PanicPushes.of(build, curve, atHardStop),
                 effortsForRules(),
                 StopsFrom.of(build, curve, firstLocks(results)),
                 List.copyOf(diagrams),

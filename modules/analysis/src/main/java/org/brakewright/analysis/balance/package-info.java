@@ -1,4 +1,4 @@
-/** Who locks first: adhesion, lock order, efficiency, critical deceleration. */
+/** Who locks first: adhesion, lock order, efficiency, critical deceleration; and how the balance bar stands. */
 @NullMarked
 package org.brakewright.analysis.balance;
 

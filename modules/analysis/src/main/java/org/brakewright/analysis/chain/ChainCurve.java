@@ -67,11 +67,6 @@ public final class ChainCurve {
         return bends;
     }
 
-    /** Whether the curve ends because the pedal would need less force to go on. */
-    public boolean endsOverCentre() {
-        return ended;
-    }
-
     /** Number of straight pieces. */
     public int pieces() {
         return bends.size() - 1;
@@ -108,10 +103,10 @@ public final class ChainCurve {
      * @return empty when no push reaches it
      */
     public OptionalDouble pedalForce(ToDoubleFunction<ChainState> measure, double target) {
-        OptionalDouble thrust = thrust(measure, target);
-        return thrust.isEmpty()
-                ? thrust
-                : OptionalDouble.of(chain.pushed(thrust.getAsDouble()).state().pedalForce());
+        Optional<ChainState> found = find(measure, target);
+        return found.isEmpty()
+                ? OptionalDouble.empty()
+                : OptionalDouble.of(found.get().pedalForce());
     }
 
     /**
@@ -120,25 +115,23 @@ public final class ChainCurve {
      * @return empty when no push reaches it
      */
     public Optional<Pushed> reach(ToDoubleFunction<ChainState> measure, double target) {
-        OptionalDouble thrust = thrust(measure, target);
-        return thrust.isEmpty() ? Optional.empty() : Optional.of(chain.pushed(thrust.getAsDouble()));
+        return find(measure, target).map(state -> chain.pushed(state.thrust()));
     }
 
-    private OptionalDouble thrust(ToDoubleFunction<ChainState> measure, double target) {
+    private Optional<ChainState> find(ToDoubleFunction<ChainState> measure, double target) {
         double before = measure.applyAsDouble(bends.getFirst());
         if (target <= before) {
-            return OptionalDouble.of(0);
+            return Optional.of(bends.getFirst());
         }
         for (int piece = 0; piece < pieces(); piece++) {
             double after = measure.applyAsDouble(bends.get(piece + 1));
             if (after >= target * (1 - ROUNDING)) {
                 double share = Math.min(1, (target - before) / (after - before));
-                return OptionalDouble.of(zero(piece, WHOLE, share, state -> measure.applyAsDouble(state) - target)
-                        .thrust());
+                return Optional.of(zero(piece, WHOLE, share, state -> measure.applyAsDouble(state) - target));
             }
             before = after;
         }
-        return OptionalDouble.empty();
+        return Optional.empty();
     }
 
     /** State of the chain itself on a piece, at a share 0 to 1 of its way. */
@@ -176,9 +169,13 @@ public final class ChainCurve {
         if (ended) {
             return;
         }
+        if (straight || halvingsLeft == 0) {
+            append(to);
+            return;
+        }
         ChainState from = bends.getLast();
         ChainState middle = chain.pushed(0.5 * (from.thrust() + to.thrust())).state();
-        if (straight || halvingsLeft == 0 || isClose(from.toward(to, 0.5), middle)) {
+        if (isClose(from.toward(to, 0.5), middle)) {
             append(to);
         } else {
             draw(middle, halvingsLeft - 1);

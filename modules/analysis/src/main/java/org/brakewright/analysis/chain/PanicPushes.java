@@ -14,14 +14,13 @@ public final class PanicPushes {
     /**
      * The panic push of a build.
      *
-     * @param hardStopForce pedal force of the hard stop, N; null when no push gives it
+     * @param hardStop the car there; null when no push gives it
      */
-    public static PanicPush of(ResolvedBuild build, ChainCurve curve, @Nullable Double hardStopForce) {
+    public static PanicPush of(ResolvedBuild build, ChainCurve curve, @Nullable Pushed hardStop) {
         double push = build.aims().panicPush();
         ResolvedApply apply = build.apply();
         ApplyState panic = curve.pushed(push).apply();
-        ApplyState working =
-                hardStopForce == null ? null : curve.pushed(hardStopForce).apply();
+        ApplyState working = hardStop == null ? null : hardStop.apply();
         return new PanicPush(
                 push,
                 panic.front().pressure(),

@@ -15,11 +15,9 @@ import org.brakewright.model.vehicle.AxleEnd;
  * @param booster when there is one and it works
  * @param front chamber that fills the front, or the left front wheel
  * @param rear the other chamber
- * @param open the chamber whose circuit is open, when one is
- * @param end stroke at which that one bottoms, m
+ * @param ends where a chamber bottoms whose circuit is open
  */
-record TandemChain(Optional<VacuumBooster> booster, Piston front, Piston rear, Optional<AxleEnd> open, Ends end)
-        implements ApplyChain {
+record TandemChain(Optional<VacuumBooster> booster, Piston front, Piston rear, Ends ends) implements ApplyChain {
 
     /**
      * Where the chambers bottom.
@@ -35,31 +33,40 @@ record TandemChain(Optional<VacuumBooster> booster, Piston front, Piston rear, O
                 tandem.booster().map(TandemChain::law),
                 Piston.of(tandem.master(), lost, toFront),
                 Piston.of(tandem.master(), lost, toRear),
-                Optional.empty(),
                 new Ends(Strokes.front(tandem), Strokes.rear(tandem)));
     }
 
     @Override
     public ApplyState at(double thrust) {
         double push = booster.isPresent() ? booster.get().output(thrust) : thrust;
-        PistonState inFront = isOpen(AxleEnd.FRONT) ? new PistonState(push, 0, end.front()) : front.at(push);
-        PistonState behind = isOpen(AxleEnd.REAR) ? new PistonState(push, 0, end.rear()) : rear.at(push);
+        PistonState inFront = at(push, front, ends.front());
+        PistonState behind = at(push, rear, ends.rear());
         return new ApplyState(
                 inFront,
                 behind,
                 inFront.stroke() + behind.stroke(),
                 ApplyState.BarStance.NONE,
-                Math.max(imbalance(AxleEnd.FRONT, front, inFront), imbalance(AxleEnd.REAR, rear, behind)));
+                Math.max(imbalance(front, inFront), imbalance(rear, behind)));
+    }
+
+    private static PistonState at(double push, Piston chamber, double end) {
+        return chamber.feeds().isEmpty() ? new PistonState(push, 0, end) : chamber.at(push);
+    }
+
+    private static double imbalance(Piston chamber, PistonState state) {
+        return chamber.feeds().isEmpty() ? 0 : chamber.imbalance(state);
     }
 
     @Override
     public DoubleStream bends() {
-        DoubleStream pushes = DoubleStream.concat(
-                isOpen(AxleEnd.FRONT) ? DoubleStream.empty() : front.bends(),
-                isOpen(AxleEnd.REAR) ? DoubleStream.empty() : rear.bends());
+        DoubleStream pushes = DoubleStream.concat(bends(front), bends(rear));
         return booster.map(boost -> DoubleStream.concat(
                         pushes.map(boost::input), DoubleStream.of(boost.crackInForce(), boost.runOutInput())))
                 .orElse(pushes);
+    }
+
+    private static DoubleStream bends(Piston chamber) {
+        return chamber.feeds().isEmpty() ? DoubleStream.empty() : chamber.bends();
     }
 
     @Override
@@ -69,27 +76,19 @@ record TandemChain(Optional<VacuumBooster> booster, Piston front, Piston rear, O
 
     @Override
     public ApplyChain unassisted() {
-        return new TandemChain(Optional.empty(), front, rear, open, end);
+        return new TandemChain(Optional.empty(), front, rear, ends);
     }
 
     @Override
     public ApplyChain failed(AxleEnd piston) {
         return piston == AxleEnd.FRONT
-                ? new TandemChain(booster, front.opened(), rear, Optional.of(piston), end)
-                : new TandemChain(booster, front, rear.opened(), Optional.of(piston), end);
+                ? new TandemChain(booster, front.opened(), rear, ends)
+                : new TandemChain(booster, front, rear.opened(), ends);
     }
 
     @Override
     public double rodTravelPerStroke(AxleEnd piston) {
         return 1;
-    }
-
-    private boolean isOpen(AxleEnd piston) {
-        return open.isPresent() && open.get() == piston;
-    }
-
-    private double imbalance(AxleEnd end, Piston piston, PistonState state) {
-        return isOpen(end) ? 0 : piston.imbalance(state);
     }
 
     private static VacuumBooster law(Boost boost) {

@@ -1,4 +1,4 @@
-/** The pedal: travel budget by cause. */
+/** The pedal as a lever through its stroke, and the shares of its travel. */
 @NullMarked
 package org.brakewright.analysis.pedal;
 
