@@ -33,6 +33,7 @@ public final class WorkedExample {
             Map.entry("m2", 1.0),
             Map.entry("N", 1.0),
             Map.entry("N m", 1.0),
+            Map.entry("N/mm", 1e3),
             Map.entry("1/N", 1.0),
             Map.entry("mm/N", 1e-3),
             Map.entry("kJ", 1e3),
