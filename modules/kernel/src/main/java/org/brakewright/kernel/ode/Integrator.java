@@ -1,0 +1,99 @@
+package org.brakewright.kernel.ode;
+
+import org.hipparchus.exception.MathIllegalArgumentException;
+import org.hipparchus.exception.MathIllegalStateException;
+import org.hipparchus.ode.ODEState;
+import org.hipparchus.ode.ODEStateAndDerivative;
+import org.hipparchus.ode.OrdinaryDifferentialEquation;
+import org.hipparchus.ode.nonstiff.DormandPrince853Integrator;
+import org.hipparchus.ode.sampling.ODEStateInterpolator;
+import org.hipparchus.ode.sampling.ODEStepHandler;
+
+/** Integrates rates with the error of each step held: Dormand and Prince, order 8 with estimates of order 5 and 3. */
+public final class Integrator {
+    private static final double SMALLEST_STEP = 1e-12;
+    private static final int MOST_EVALUATIONS = 2_000_000;
+
+    private Integrator() {}
+
+    /**
+     * Moves a state over a span of time within which its rates are smooth.
+     *
+     * @param rates of the state
+     * @param span of time
+     * @param state at its start, and when this returns at its end
+     * @param precision of each step
+     * @param watcher sees the state as often as the span says
+     */
+    public static Integration follow(Rates rates, Span span, double[] state, Precision precision, Watcher watcher) {
+        double length = span.to() - span.from();
+        DormandPrince853Integrator integrator = new DormandPrince853Integrator(
+                SMALLEST_STEP * length, length, precision.absolute(), precision.relative());
+        integrator.setMaxEvaluations(MOST_EVALUATIONS);
+        if (span.looks() > 0) {
+            integrator.addStepHandler(new Looks(span, watcher));
+        }
+        try {
+            ODEStateAndDerivative end = integrator.integrate(
+                    new Equations(rates, state.length), new ODEState(span.from(), state), span.to());
+            double[] reached = end.getPrimaryState();
+            System.arraycopy(reached, 0, state, 0, reached.length);
+            return ended(reached, integrator.getEvaluations());
+        } catch (MathIllegalStateException | MathIllegalArgumentException e) {
+            return new Integration.Stuck(String.valueOf(e.getMessage()));
+        }
+    }
+
+    private static Integration ended(double[] state, int evaluations) {
+        for (double value : state) {
+            if (!Double.isFinite(value)) {
+                return new Integration.Stuck("the rates are no numbers");
+            }
+        }
+        return new Integration.Reached(evaluations);
+    }
+
+    private record Equations(Rates rates, int places) implements OrdinaryDifferentialEquation {
+        @Override
+        public int getDimension() {
+            return places;
+        }
+
+        @Override
+        public double[] computeDerivatives(double time, double[] state) {
+            double[] derivatives = new double[places];
+            rates.at(time, state, derivatives);
+            return derivatives;
+        }
+    }
+
+    /** Looks between the steps. */
+    private static final class Looks implements ODEStepHandler {
+        private final Span span;
+        private final Watcher watcher;
+        private int next = 1;
+
+        Looks(Span span, Watcher watcher) {
+            this.span = span;
+            this.watcher = watcher;
+        }
+
+        @Override
+        public void handleStep(ODEStateInterpolator interpolator) {
+            double end = interpolator.getCurrentState().getTime();
+            while (next <= span.looks() && span.look(next) <= end) {
+                double time = span.look(next);
+                watcher.see(time, interpolator.getInterpolatedState(time).getPrimaryState());
+                next++;
+            }
+        }
+
+        @Override
+        public void finish(ODEStateAndDerivative last) {
+            while (next <= span.looks()) {
+                watcher.see(last.getTime(), last.getPrimaryState());
+                next++;
+            }
+        }
+    }
+}
