@@ -19,6 +19,9 @@ import org.brakewright.kernel.roots.Crossing;
 public final class Balance {
     private static final double SAME = 1e-4;
 
+    /** Far beyond what the curve as drawn lies off the chain. */
+    private static final double MARGIN = 1.02;
+
     private final ChainCurve curve;
     private final Situation situation;
 
@@ -39,29 +42,50 @@ public final class Balance {
      * @return empty when no pedal force locks a wheel
      */
     public Optional<Lock> lock(double grip) {
-        double front = firstG(state -> situation.frontForce(state) - grip * situation.frontHold(state));
-        double rear = firstG(state -> situation.rearForce(state) - grip * situation.rearHold(state));
-        double first = Math.min(front, rear);
+        Crossed front = crossed(state -> situation.frontForce(state) - grip * situation.frontHold(state));
+        Crossed rear = crossed(state -> situation.rearForce(state) - grip * situation.rearHold(state));
+        double inDoubt = MARGIN * Math.min(front.drawnG(), rear.drawnG());
+        double frontG = decelerationG(front, inDoubt);
+        double rearG = decelerationG(rear, inDoubt);
+        double first = Math.min(frontG, rearG);
         return first == Double.POSITIVE_INFINITY
                 ? Optional.empty()
-                : Optional.of(new Lock(grip, axle(front, rear), first, first / situation.greatestG(grip)));
+                : Optional.of(new Lock(grip, axle(frontG, rearG), first, first / situation.greatestG(grip)));
     }
 
-    /** Deceleration in g at which a measure first rises to zero; infinite when it never does. */
-    private double firstG(ToDoubleFunction<ChainState> excess) {
-        double before = excess.applyAsDouble(curve.bends().getFirst());
+    /**
+     * Where a measure first rises to zero on the curve as drawn.
+     *
+     * @param excess the measure
+     * @param piece of the curve
+     * @param share of the piece's way, 0 to 1
+     * @param drawnG deceleration there, g; infinite when the measure never rises to zero
+     */
+    private record Crossed(ToDoubleFunction<ChainState> excess, int piece, double share, double drawnG) {}
+
+    private Crossed crossed(ToDoubleFunction<ChainState> excess) {
+        ChainState start = curve.bends().getFirst();
+        double before = excess.applyAsDouble(start);
         if (before >= 0) { // the engine alone locks its wheels
-            return situation.decelerationG(curve.bends().getFirst());
+            return new Crossed(excess, 0, 0, situation.decelerationG(start));
         }
         for (int piece = 0; piece < curve.pieces(); piece++) {
             double after = excess.applyAsDouble(curve.bends().get(piece + 1));
             if (after >= 0) {
-                double guess = share(excess, piece, before / (before - after));
-                return situation.decelerationG(curve.zero(piece, ChainCurve.WHOLE, guess, excess));
+                double share = share(excess, piece, before / (before - after));
+                return new Crossed(excess, piece, share, situation.decelerationG(curve.on(piece, share)));
             }
             before = after;
         }
-        return Double.POSITIVE_INFINITY;
+        return new Crossed(excess, 0, 0, Double.POSITIVE_INFINITY);
+    }
+
+    /** Deceleration in g, found on the chain itself when the curve as drawn puts it below one in doubt (g). */
+    private double decelerationG(Crossed crossed, double inDoubt) {
+        return crossed.share() == 0 || crossed.drawnG() > inDoubt
+                ? crossed.drawnG()
+                : situation.decelerationG(
+                        curve.zero(crossed.piece(), ChainCurve.WHOLE, crossed.share(), crossed.excess()));
     }
 
     private double share(ToDoubleFunction<ChainState> excess, int piece, double straight) {

@@ -134,9 +134,8 @@ final class Inversions {
     }
 
     private boolean isAhead(double fromG, double toG) {
-        double force =
-                curve.pedalForce(situation::decelerationG, 0.5 * (fromG + toG)).orElse(Double.NaN);
-        ChainState state = curve.at(force);
+        ChainState state =
+                curve.find(situation::decelerationG, 0.5 * (fromG + toG)).orElseGet(curve.bends()::getLast);
         double scale = (situation.frontForce(state) + situation.rearForce(state))
                 * situation.road().wholeLoad();
         return ahead(state) > NOTHING * scale;

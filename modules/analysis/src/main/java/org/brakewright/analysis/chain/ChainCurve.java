@@ -13,7 +13,7 @@ import org.brakewright.kernel.roots.Crossing.Bounds;
  *
  * <p>Springs, thresholds, booster and valves bend it at known thrusts. Between them everything is proportional in a car
  * with one pedal ratio and plain springs, and whatever is looked for is found in closed form. Where a ratio that changes,
- * a spring's rate or a turning bar curves it, pieces are halved until the chain lies within {@link #CLOSE} of each, and
+ * a spring's rate or a turning bar curves it, pieces are halved until the chain lies close to each, and
  * answers are then sharpened on the chain itself.
  *
  * <p>The curve ends at {@link #MOST_PEDAL_FORCE}, or where the pedal would need less force to go on: a mechanism near
@@ -23,7 +23,7 @@ public final class ChainCurve {
     /** No leg and no bar goes beyond this, N. */
     public static final double MOST_PEDAL_FORCE = 20_000;
 
-    /** How far a piece may lie off the chain, relative. */
+    /** How far a piece of twice the length may lie off the chain, relative. */
     private static final double CLOSE = 1e-3;
 
     /** A force that no one feels, N. */
@@ -35,7 +35,7 @@ public final class ChainCurve {
     private static final int MOST_HALVINGS = 10;
 
     /** A whole piece. */
-    public static final Bounds WHOLE = new Bounds(0, 1, 1e-10);
+    public static final Bounds WHOLE = new Bounds(0, 1, 1e-9);
 
     private final Chain chain;
     private final boolean straight;
@@ -79,7 +79,7 @@ public final class ChainCurve {
 
     /** State at a pedal force in N, up to the end of the curve. */
     public ChainState at(double pedalForce) {
-        return pushed(pedalForce).state();
+        return find(ChainState::pedalForce, pedalForce).orElseGet(bends::getLast);
     }
 
     /** The whole car at a pedal force in N; at the end of the curve for any larger one. */
@@ -118,7 +118,12 @@ public final class ChainCurve {
         return find(measure, target).map(state -> chain.pushed(state.thrust()));
     }
 
-    private Optional<ChainState> find(ToDoubleFunction<ChainState> measure, double target) {
+    /**
+     * The state at which a measure that never falls with the push reaches a target.
+     *
+     * @return empty when no push reaches it
+     */
+    public Optional<ChainState> find(ToDoubleFunction<ChainState> measure, double target) {
         double before = measure.applyAsDouble(bends.getFirst());
         if (target <= before) {
             return Optional.of(bends.getFirst());
@@ -136,23 +141,23 @@ public final class ChainCurve {
 
     /** State of the chain itself on a piece, at a share 0 to 1 of its way. */
     public ChainState exact(int piece, double share) {
-        return straight ? on(piece, share) : chain.pushed(thrust(piece, share)).state();
+        return straight || share == 0 || share == 1
+                ? on(piece, share)
+                : chain.pushed(thrust(piece, share)).state();
     }
 
     /**
      * The state of the chain itself at which a measure that rises through zero on a part of a piece is zero.
      *
      * @param part shares 0 to 1 of the piece's way between which it rises through zero
-     * @param guess share at which it would be zero on a straight line
+     * @param guess share 0 to 1 of the piece's way at which it would be zero on a straight line
      */
     public ChainState zero(int piece, Bounds part, double guess, ToDoubleFunction<ChainState> measure) {
         if (straight) {
             return on(piece, guess);
         }
-        double away = 1e-4 * (part.high() - part.low());
-        double other = guess - part.low() < part.high() - guess ? guess + away : guess - away;
-        double share = Crossing.rising(tried -> measure.applyAsDouble(exact(piece, tried)), part, other, guess);
-        return exact(piece, share);
+        double far = guess - part.low() < part.high() - guess ? part.high() : part.low();
+        return exact(piece, Crossing.rising(share -> measure.applyAsDouble(exact(piece, share)), part, far, guess));
     }
 
     private double thrust(int piece, double share) {
@@ -176,6 +181,7 @@ public final class ChainCurve {
         ChainState from = bends.getLast();
         ChainState middle = chain.pushed(0.5 * (from.thrust() + to.thrust())).state();
         if (isClose(from.toward(to, 0.5), middle)) {
+            append(middle);
             append(to);
         } else {
             draw(middle, halvingsLeft - 1);

@@ -22,6 +22,9 @@ public sealed interface ApplyChain permits TwinChain, TandemChain, FailedTwinCha
     /** Whether pressures rise in straight lines between the bends. */
     boolean straight();
 
+    /** The largest force that a state leaves unbalanced, over the thrust: how well it was solved. */
+    double imbalance(ApplyState state);
+
     /** The same car without its booster's help; itself when there is none. */
     ApplyChain unassisted();
 

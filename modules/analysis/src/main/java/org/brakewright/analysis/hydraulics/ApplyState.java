@@ -7,17 +7,21 @@ package org.brakewright.analysis.hydraulics;
  * @param rear the other piston
  * @param rodTravel of the balance bar's bearing or of the booster's rod, m
  * @param bar how the balance bar stands; square without one
- * @param imbalance largest force that the solution leaves unbalanced, over the thrust
  */
-public record ApplyState(PistonState front, PistonState rear, double rodTravel, BarStance bar, double imbalance) {
+public record ApplyState(PistonState front, PistonState rear, double rodTravel, BarStance bar) {
 
     /**
      * How a balance bar stands.
      *
-     * @param tilt plus when the front clevis is ahead, rad
+     * @param slope tangent of its tilt, plus when the front clevis is ahead
      * @param frontShare of the thrust
      */
-    public record BarStance(double tilt, double frontShare) {
+    public record BarStance(double slope, double frontShare) {
         static final BarStance NONE = new BarStance(0, 0.5);
+
+        /** Tilt, plus when the front clevis is ahead, rad. */
+        public double tilt() {
+            return Math.atan(slope);
+        }
     }
 }

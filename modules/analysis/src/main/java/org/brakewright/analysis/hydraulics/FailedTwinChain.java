@@ -31,8 +31,12 @@ public record FailedTwinChain(TwinChain whole, AxleEnd open) implements ApplyCha
                 front,
                 rear,
                 whole.bearingTravel(front.stroke(), rear.stroke(), tilt),
-                new BarStance(tilt, whole.bar().frontShare()),
-                live().imbalance(live));
+                new BarStance(Math.tan(tilt), whole.bar().frontShare()));
+    }
+
+    @Override
+    public double imbalance(ApplyState state) {
+        return live().imbalance(open == AxleEnd.FRONT ? state.rear() : state.front());
     }
 
     /** Where the bar ends with the live master at a stroke (m). */

@@ -41,12 +41,12 @@ record TandemChain(Optional<VacuumBooster> booster, Piston front, Piston rear, E
         double push = booster.isPresent() ? booster.get().output(thrust) : thrust;
         PistonState inFront = at(push, front, ends.front());
         PistonState behind = at(push, rear, ends.rear());
-        return new ApplyState(
-                inFront,
-                behind,
-                inFront.stroke() + behind.stroke(),
-                ApplyState.BarStance.NONE,
-                Math.max(imbalance(front, inFront), imbalance(rear, behind)));
+        return new ApplyState(inFront, behind, inFront.stroke() + behind.stroke(), ApplyState.BarStance.NONE);
+    }
+
+    @Override
+    public double imbalance(ApplyState state) {
+        return Math.max(imbalance(front, state.front()), imbalance(rear, state.rear()));
     }
 
     private static PistonState at(double push, Piston chamber, double end) {

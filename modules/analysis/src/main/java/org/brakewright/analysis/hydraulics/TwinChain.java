@@ -31,14 +31,16 @@ record TwinChain(BalanceBar bar, Rods rods, Piston front, Piston rear, Limits li
      * How bar and rods stand.
      *
      * @param setBack of the clevis pins behind the bearing, m
-     * @param restTilt of the bar with both pistons home, rad
+     * @param restLead of the front clevis with both pistons home, m
+     * @param restTilt of the bar then, rad
      * @param lean of both rods at rest, plus when their far ends lie closer together, rad
      */
-    record Rods(double setBack, double restTilt, double lean) {
+    record Rods(double setBack, double restLead, double restTilt, double lean) {
         static Rods of(Bar bar) {
             double inward = (bar.clevisSpacing() - bar.stance().masterSpacing()) / 2;
             return new Rods(
                     bar.stance().pinSetBack(),
+                    bar.stance().restLead(),
                     Math.atan(bar.stance().restLead() / bar.clevisSpacing()),
                     Math.atan(inward / bar.stance().rodLength()));
         }
@@ -85,11 +87,27 @@ record TwinChain(BalanceBar bar, Rods rods, Piston front, Piston rear, Limits li
         if (rods.keepShare()) {
             PistonState inFront = front.at(thrust * bar.frontShare());
             PistonState behind = rear.at(thrust * (1 - bar.frontShare()));
-            return state(inFront, behind, tilt(inFront.stroke(), behind.stroke(), 0));
+            return new ApplyState(
+                    inFront,
+                    behind,
+                    bar.bearingTravel(inFront.stroke(), behind.stroke()),
+                    new BarStance(
+                            (inFront.stroke() + rods.restLead() - behind.stroke()) / bar.clevisSpacing(),
+                            bar.frontShare()));
         }
         double tilt = tilt(thrust);
         double share = share(tilt);
         return state(front.at(thrust * share), rear.at(thrust * (1 - share)), tilt);
+    }
+
+    /** What the bar's own tilt would share out differently, or what a piston's spring and pressure leave of its push. */
+    @Override
+    public double imbalance(ApplyState state) {
+        double share = share(
+                tilt(state.front().stroke(), state.rear().stroke(), state.bar().tilt()));
+        return Math.max(
+                Math.abs(share - state.bar().frontShare()),
+                Math.max(front.imbalance(state.front()), rear.imbalance(state.rear())));
     }
 
     @Override
@@ -127,8 +145,7 @@ record TwinChain(BalanceBar bar, Rods rods, Piston front, Piston rear, Limits li
 
     /** Tilt (rad) that the clevises have with the pistons where they are; rods swing as at a tilt (rad). */
     double tilt(double frontStroke, double rearStroke, double swungAt) {
-        double lead = Math.tan(rods.restTilt()) * bar.clevisSpacing();
-        return bar.tilt(frontClevis(frontStroke, swungAt) + lead, rearClevis(rearStroke, swungAt));
+        return bar.tilt(frontClevis(frontStroke, swungAt) + rods.restLead(), rearClevis(rearStroke, swungAt));
     }
 
     /** Travel (m) of the bearing: the mean of both clevises by the bar's arms, and what set-back pins add when it turns. */
@@ -151,8 +168,7 @@ record TwinChain(BalanceBar bar, Rods rods, Piston front, Piston rear, Limits li
                 inFront,
                 behind,
                 bearingTravel(inFront.stroke(), behind.stroke(), tilt),
-                new BarStance(tilt, share(tilt)),
-                imbalance(inFront, behind, tilt));
+                new BarStance(Math.tan(tilt), share(tilt)));
     }
 
     private double tilt(double thrust) {
@@ -167,11 +183,5 @@ record TwinChain(BalanceBar bar, Rods rods, Piston front, Piston rear, Limits li
         double frontStroke = front.at(thrust * share).stroke();
         double rearStroke = rear.at(thrust * (1 - share)).stroke();
         return tilt - tilt(frontStroke, rearStroke, tilt);
-    }
-
-    /** What the bar's own tilt would share out differently, or what a piston's spring and pressure leave of its push. */
-    private double imbalance(PistonState inFront, PistonState behind, double tilt) {
-        double shifted = share(tilt(inFront.stroke(), behind.stroke(), tilt)) - share(tilt);
-        return Math.max(Math.abs(shifted), Math.max(front.imbalance(inFront), rear.imbalance(behind)));
     }
 }

@@ -45,7 +45,7 @@ public final class Crossing {
      * @param function continuous; not above zero at {@code low}, not below zero at {@code high}
      * @param bounds in which the zero lies
      * @param first guess within the bounds
-     * @param second guess within the bounds, another one
+     * @param second guess within the bounds, another and better one
      * @return the argument, moved by less than {@link Bounds#close} in the last step, or the middle of what is left after
      *     100 steps
      */
