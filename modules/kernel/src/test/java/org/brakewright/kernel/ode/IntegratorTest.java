@@ -43,6 +43,31 @@ class IntegratorTest {
         assertThat(seen.get(1)[0]).isCloseTo(Math.PI / 2, within(1e-12));
     }
 
+    /** Closed form: the cosine falls through a half at a third of pi; the sine only rises through it before. */
+    @Test
+    void endsWhereAThresholdIsPassedDownward() {
+        double[] state = {1, 0};
+        Rates circle = (time, at, rates) -> {
+            rates[0] = -at[1];
+            rates[1] = at[0];
+        };
+        Watcher watcher = new Watcher() {
+            @Override
+            public void see(double time, double[] at) {}
+
+            @Override
+            public List<Threshold> ends() {
+                return List.of((time, at) -> at[1] - 0.5, (time, at) -> at[0] - 0.5);
+            }
+        };
+        assertThat(Integrator.follow(circle, new Span(0, 6, 0), state, FINE, watcher))
+                .isInstanceOfSatisfying(Integration.Ended.class, ended -> {
+                    assertThat(ended.threshold()).isEqualTo(1);
+                    assertThat(ended.time()).isCloseTo(Math.PI / 3, within(1e-9));
+                });
+        assertThat(state[0]).isCloseTo(0.5, within(1e-9));
+    }
+
     @Test
     void saysWhenItIsStuck() {
         double[] state = {1};

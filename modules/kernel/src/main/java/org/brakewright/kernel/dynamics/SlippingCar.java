@@ -1,0 +1,69 @@
+package org.brakewright.kernel.dynamics;
+
+/**
+ * A two-axle car in a straight stop whose wheels may slip: forces at the road and deceleration of one moment.
+ *
+ * <p>The load that moves forward follows the deceleration at once ({@link #settled}), or with the pitching of the body
+ * ({@link #pitched}), whose state the caller keeps. In the first case deceleration and loads depend on each other; they
+ * are found by repetition, which closes in by the difference of both axles' used grip times height over wheelbase.
+ *
+ * @param loads the car at rest
+ * @param air what the air does at {@code airSpeed}
+ * @param airSpeed m/s
+ * @param front front wheels
+ * @param rear rear wheels
+ */
+public record SlippingCar(AxleLoads loads, AirForces air, double airSpeed, SlippingAxle front, SlippingAxle rear) {
+    private static final int MOST_ROUNDS = 200;
+    private static final double SAME = 1e-14;
+
+    public SlippingCar {
+        Require.positive("airSpeed", airSpeed);
+    }
+
+    /**
+     * One moment.
+     *
+     * @param frontForce at the road, N
+     * @param rearForce at the road, N
+     * @param deceleration m/s2
+     */
+    public record Moment(double frontForce, double rearForce, double deceleration) {}
+
+    /** Mass, kg. */
+    public double mass() {
+        return loads.weight() / Gravity.STANDARD;
+    }
+
+    /**
+     * The moment at a speed (m/s, above zero) and slips, with the load where the deceleration puts it.
+     *
+     * @throws ArithmeticException when loads and deceleration do not settle: a car far higher than it is long
+     */
+    public Moment settled(double speed, double frontSlip, double rearSlip) {
+        double deceleration = 0;
+        for (int round = 0; round < MOST_ROUNDS; round++) {
+            Moment moment = pitched(speed, frontSlip, rearSlip, transfer(deceleration));
+            if (Math.abs(moment.deceleration() - deceleration) <= SAME * Math.abs(moment.deceleration())) {
+                return moment;
+            }
+            deceleration = moment.deceleration();
+        }
+        throw new ArithmeticException("axle loads do not settle at slips " + frontSlip + ", " + rearSlip);
+    }
+
+    /** The moment with a known load (N) moved from the rear axle to the front. */
+    public Moment pitched(double speed, double frontSlip, double rearSlip, double moved) {
+        AirForces now = air.at(speed, airSpeed);
+        double whole = loads.weight() + now.front() + now.rear();
+        double frontLoad = Math.clamp(loads.frontStatic() + now.front() + moved, 0, whole);
+        double frontForce = front.force(frontSlip, frontLoad);
+        double rearForce = rear.force(rearSlip, whole - frontLoad);
+        return new Moment(frontForce, rearForce, (frontForce + rearForce + now.drag()) / mass());
+    }
+
+    /** Load in N that a steady deceleration in m/s2 moves forward. */
+    public double transfer(double deceleration) {
+        return mass() * deceleration * loads.heightRatio();
+    }
+}
