@@ -18,6 +18,7 @@ import org.brakewright.analysis.chain.PanicPushes;
 import org.brakewright.analysis.chain.Pushed;
 import org.brakewright.analysis.chain.TravelBudget;
 import org.brakewright.analysis.failure.Failures;
+import org.brakewright.analysis.heat.HeatStates;
 import org.brakewright.analysis.parking.ParkingStates;
 import org.brakewright.analysis.pedal.PedalStates;
 import org.brakewright.analysis.pedal.TravelShare;
@@ -65,7 +66,7 @@ public final class Analyse {
 
     /**
      * The numbers that judgements stand on, for trying many variants of a build: the tables over deceleration and the
-     * force diagrams are left empty.
+     * force diagrams are left empty, and no heat is followed.
      */
     public static Analysis forJudging(ResolvedBuild build) {
         return new Analyse(build, false).all();
@@ -103,7 +104,8 @@ public final class Analyse {
                 ParkingStates.of(build),
                 ReservoirDemands.of(build),
                 DrainBacks.of(build),
-                PedalStates.of(build, chain.lever(), working(atHardStop), withTables));
+                PedalStates.of(build, chain.lever(), working(atHardStop), withTables),
+                withTables ? HeatStates.of(build, curve, hardStop) : null);
     }
 
     /** With a bar each piston gets its own thrust, else one rod pushes them both. */

@@ -6,6 +6,7 @@ import org.brakewright.analysis.balance.ForceDiagram;
 import org.brakewright.analysis.brake.DrumResult;
 import org.brakewright.analysis.chain.PanicPush;
 import org.brakewright.analysis.failure.Failure;
+import org.brakewright.analysis.heat.HeatState;
 import org.brakewright.analysis.parking.ParkingState;
 import org.brakewright.analysis.pedal.PedalState;
 import org.brakewright.analysis.reservoir.DrainBack;
@@ -32,6 +33,7 @@ import org.jspecify.annotations.Nullable;
  * @param reservoirs fluid held against fluid that wear takes, one a circuit
  * @param drainBack lines at rest, front and rear
  * @param pedal the pedal through its stroke
+ * @param heat how hot the brakes get; null when no schedule is given, and while many variants are tried
  */
 public record Analysis(
         double pedalRatio,
@@ -48,7 +50,8 @@ public record Analysis(
         @Nullable ParkingState parking,
         List<ReservoirDemand> reservoirs,
         List<DrainBack> drainBack,
-        PedalState pedal) {
+        PedalState pedal,
+        @Nullable HeatState heat) {
 
     /**
      * Effort of the heaviest load case at one of the decelerations of {@link #effortFor}.

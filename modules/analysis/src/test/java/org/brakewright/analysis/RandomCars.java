@@ -74,6 +74,7 @@ final class RandomCars {
                 Use.ROAD,
                 List.of(),
                 new Checks(null, null, null, null, null, null),
+                Optional.empty(),
                 Optional.empty());
     }
 

@@ -25,6 +25,30 @@ import org.junit.jupiter.params.provider.MethodSource;
 class CatalogueTest {
     private static final List<String> FILES = List.of("twin.yaml", "tandem.yaml", "lever.yaml");
 
+    /** One schedule of each kind, since a key may belong to one kind alone. */
+    private static final List<String> SCHEDULES = List.of(
+            "kind: single_stop, from_speed: 50 mph, deceleration: 0.8 g",
+            "kind: snubs, from_speed: 60 mph, to_speed: 30 mph, deceleration: 0.3 g, count: 15, interval: 45 s",
+            "kind: descent, length: 4 mi, grade: 8 %, speed: 30 mph",
+            "kind: events, events: [{start: 5 s, from_speed: 80 mph, to_speed: 30 mph, deceleration: 0.8 g}]",
+            "kind: speed_log, points: [{time: 0 s, speed: 60 mph}, {time: 2 s, speed: 30 mph}]");
+
+    private static final String HEAT = """
+
+            heat:
+              front:
+                friction_curve: [{temperature: 100 °C, friction: 0.4}]
+              rear:
+                friction_curve: [{temperature: 100 °C, friction: 0.4}]
+              schedules: [{name: it, SCHEDULE}]
+            """;
+
+    private static Stream<String> texts() {
+        return Stream.concat(
+                FILES.stream().map(Texts::text),
+                SCHEDULES.stream().map(kind -> Texts.text("twin.yaml") + HEAT.replace("SCHEDULE", kind)));
+    }
+
     static Stream<Field> fields() {
         return FieldCatalogue.all().stream();
     }
@@ -39,9 +63,7 @@ class CatalogueTest {
     void setsAndReadsBack(Field field) {
         String path = field.pattern().replace("[]", "[0]");
         String written = middle(field);
-        List<Given> read = FILES.stream()
-                .map(Texts::text)
-                .map(text -> edited(text, path, written))
+        List<Given> read = texts().map(text -> edited(text, path, written))
                 .filter(text -> BuildFile.read(text) instanceof ReadOutcome.Usable)
                 .flatMap(text -> givens(Texts.build(text)).stream())
                 .filter(given -> given.path().equals(path))

@@ -1,6 +1,7 @@
 package org.brakewright.model;
 
 import org.brakewright.model.brake.WheelBrake;
+import org.brakewright.model.heat.Heat;
 import org.brakewright.model.hydraulics.ApplySystem;
 import org.brakewright.model.hydraulics.Fluid;
 import org.brakewright.model.hydraulics.Lines;
@@ -41,6 +42,10 @@ public record Build(
 
         @Label(value = "parking brake", how = "What holds the car when nobody is in it.") @Nullable
         Parking parking,
+
+        @Label(value = "heat", how = "What the car is put through, and what its brakes are made of as heat sees it.")
+        @Nullable
+        Heat heat,
 
         @Label("intent") @Required("State what the car is for.")
         Intent intent,

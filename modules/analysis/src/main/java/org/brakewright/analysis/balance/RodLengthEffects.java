@@ -55,7 +55,8 @@ final class RodLengthEffects {
                 build.use(),
                 build.ruleSets(),
                 build.checks(),
-                build.parking());
+                build.parking(),
+                build.heat());
         return ChainCurve.of(Chain.of(changed))
                 .reach(ChainState::totalForce, now.state().totalForce());
     }

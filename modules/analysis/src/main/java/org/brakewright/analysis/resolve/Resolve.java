@@ -80,7 +80,8 @@ public final class Resolve {
                 build.intent().use(),
                 build.intent().ruleSets(),
                 build.checks() == null ? NOTHING_CHECKED : build.checks(),
-                new ResolveParking(values).parking(build.parking(), front, rear));
+                new ResolveParking(values).parking(build.parking(), front, rear),
+                new ResolveHeat(values).heat(build, car, front, rear));
     }
 
     private ResolvedCar car(Car car) {

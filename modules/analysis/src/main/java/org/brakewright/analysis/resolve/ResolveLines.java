@@ -9,7 +9,7 @@ import org.jspecify.annotations.Nullable;
 /** Completes lines, fluid and reservoirs. */
 final class ResolveLines {
     private static final Line UNKNOWN_LINE = new Line(null, null, null, null, null, null, null, null, null, null);
-    private static final Fluid UNKNOWN_FLUID = new Fluid(null, null, null);
+    private static final Fluid UNKNOWN_FLUID = new Fluid(null, null, null, null, null);
 
     private final Values values;
 

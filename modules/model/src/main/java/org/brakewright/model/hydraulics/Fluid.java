@@ -2,6 +2,7 @@ package org.brakewright.model.hydraulics;
 
 import static org.brakewright.quantity.Dimension.PRESSURE;
 import static org.brakewright.quantity.Dimension.RATIO;
+import static org.brakewright.quantity.Dimension.TEMPERATURE;
 
 import org.brakewright.model.Asked;
 import org.brakewright.model.Given;
@@ -29,4 +30,24 @@ public record Fluid(
                 most = 0.2,
                 why = "above 20 % the pedal goes to the floor and no figure helps")
         @Nullable
-        Given freeAir) {}
+        Given freeAir,
+
+        @Asked(
+                label = "dry boiling point",
+                dimension = TEMPERATURE,
+                least = 400.0,
+                most = 650.0,
+                why = "brake fluids boil within this",
+                how = "From the bottle; else the least of the grade is taken.")
+        @Nullable
+        Given dryBoilingPoint,
+
+        @Asked(
+                label = "wet boiling point",
+                dimension = TEMPERATURE,
+                least = 380.0,
+                most = 600.0,
+                why = "brake fluids with water in them boil within this",
+                how = "From the bottle; else the least of the grade is taken.")
+        @Nullable
+        Given wetBoilingPoint) {}

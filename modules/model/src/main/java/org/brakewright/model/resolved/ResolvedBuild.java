@@ -22,6 +22,7 @@ import org.brakewright.model.proof.Checks;
  * @param ruleSets rules chosen by the builder
  * @param checks what was looked at on the car
  * @param parking the parking brake; empty when not given
+ * @param heat what heat works on; empty when no schedule is given
  */
 public record ResolvedBuild(
         String name,
@@ -36,4 +37,5 @@ public record ResolvedBuild(
         Use use,
         List<RuleSet> ruleSets,
         Checks checks,
-        Optional<ResolvedParking> parking) {}
+        Optional<ResolvedParking> parking,
+        Optional<ResolvedHeat> heat) {}
