@@ -164,8 +164,8 @@ final class ScheduleRun {
                 precision,
                 watcher);
         return switch (ended) {
-            case Integration.Reached reached -> true;
-            case Integration.Stuck stuck -> false;
+            case Integration.Reached _ -> true;
+            case Integration.Ended _, Integration.Stuck _ -> false;
         };
     }
 
