@@ -1,5 +1,5 @@
 /** The bar and the pedal of the invented car. */
-import type { BarOutline, BarStance, BarView, PedalView, Spot } from '../src/contract.ts';
+import type { BarOutline, BarStance, BarView, PedalView, Spot } from '../src/mechanismContract.ts';
 
 const spot = (across: number, ahead: number): Spot => ({ across_m: across / 1000, ahead_m: ahead / 1000 });
 

@@ -1,4 +1,4 @@
-import type { BarRod, BarStance, Spot, SpotLine } from '../contract.ts';
+import type { BarRod, BarStance, Spot, SpotLine } from '../mechanismContract.ts';
 import { at, type Frame } from './frame.ts';
 
 /** One stance. The sentence beside it says the same, so it is one image to a screen reader. */

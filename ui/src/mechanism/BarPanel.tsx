@@ -1,4 +1,4 @@
-import type { BarView } from '../contract.ts';
+import type { BarView } from '../mechanismContract.ts';
 import { DataTable } from '../parts/DataTable.tsx';
 import { BarDrawing } from './BarDrawing.tsx';
 import { frameOf } from './frame.ts';

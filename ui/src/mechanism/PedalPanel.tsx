@@ -1,5 +1,5 @@
 import { CurveChart } from '../charts/CurveChart.tsx';
-import type { PedalView } from '../contract.ts';
+import type { PedalView } from '../mechanismContract.ts';
 
 /** Ratio and rod angle through the stroke, marked at the hard stop; a sentence alone when only a ratio is given. */
 export function PedalPanel({ pedal }: { pedal: PedalView }) {

@@ -1,4 +1,4 @@
-import type { BarRange } from '../contract.ts';
+import type { BarRange } from '../mechanismContract.ts';
 
 const WIDTH = 300;
 

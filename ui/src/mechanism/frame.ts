@@ -1,5 +1,5 @@
 /** What part of the plan a drawing shows, in millimetres: x along the push, y down toward the rear master. */
-import type { BarOutline, Spot } from '../contract.ts';
+import type { BarOutline, Spot } from '../mechanismContract.ts';
 
 export interface Frame {
   left: number;

@@ -11,7 +11,6 @@ import org.brakewright.analysis.vehicle.HardStop;
 import org.brakewright.app.words.Show;
 import org.brakewright.findings.Assessment;
 import org.brakewright.kernel.dynamics.Gravity;
-import org.brakewright.kernel.lever.FailedBar;
 import org.brakewright.model.resolved.ResolvedApply;
 import org.brakewright.model.resolved.ResolvedApply.Bar;
 import org.brakewright.quantity.Dimension;
@@ -79,9 +78,7 @@ public final class BarMaker {
     }
 
     private static String end(FailedPose failed) {
-        return failed.end() == FailedBar.Stop.ARTICULATION
-                ? "the bar binds at its largest tilt"
-                : "its master is at its end";
+        return failed.binds() ? "the bar binds at its largest tilt" : "its master is at its end";
     }
 
     private String tilted(BarPose pose) {

@@ -3,7 +3,7 @@ package org.brakewright.app.page;
 import java.util.List;
 import org.brakewright.analysis.balance.BarOutline;
 
-/** The balance bar as the page draws it; its parts are explained in {@code ui/src/contract.ts}. */
+/** The balance bar as the page draws it; its parts are explained in {@code ui/src/mechanismContract.ts}. */
 public record BarView(List<Stance> stances, Range range, PageView.Table table) {
 
     /** The bar in one stance. */
