@@ -150,7 +150,8 @@ record TwinChain(BalanceBar bar, Rods rods, Piston front, Piston rear, Limits li
     /** Travel (m) of the bearing: the mean of both clevises by the bar's arms, and what set-back pins add when it turns. */
     double bearingTravel(double frontStroke, double rearStroke, double tilt) {
         double turned = Math.cos(tilt) - Math.cos(rods.restTilt());
-        return bar.bearingTravel(frontStroke + frontClevisAhead(tilt) - rods.restLead(), rearStroke + rearClevisAhead(tilt))
+        return bar.bearingTravel(
+                        frontStroke + frontClevisAhead(tilt) - rods.restLead(), rearStroke + rearClevisAhead(tilt))
                 + rods.setBack() * turned;
     }
 

@@ -159,7 +159,7 @@ final class OddCars {
 
     private static final List<String> MECHANISMS = List.of(
             "pedal.travel_to_stop=320 mm",
-            "pedal.travel_to_stop=345 mm",
+            "pedal.mechanism.pin_forward=10 mm & pedal.travel_to_stop=195 mm",
             "pedal.mechanism.pin_forward=20 mm & pedal.travel_to_stop=400 mm",
             "pedal.mechanism.socket_up=-70 mm",
             "intent.panic_push=2500 N" + SOFT_CALIPERS,
