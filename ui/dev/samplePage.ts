@@ -2,6 +2,7 @@
 import type { Page, UnitSystem } from '../src/contract.ts';
 import { effortChart, loadCase, travelChart } from './sampleCharts.ts';
 import { inputs } from './sampleInputs.ts';
+import { bar, pedal } from './sampleMechanism.ts';
 
 export function samplePage(units: UnitSystem): Page {
   return {
@@ -126,5 +127,7 @@ export function samplePage(units: UnitSystem): Page {
       rows: [['rear', 'leading trailing', '2.31', '2.31']],
     },
     parking: null,
+    bar,
+    pedal,
   };
 }

@@ -2,6 +2,8 @@ import type { Page } from './contract.ts';
 import { CaseCharts, CarCharts } from './charts/Charts.tsx';
 import { ChainView } from './chain/ChainView.tsx';
 import { Inputs } from './inputs/Inputs.tsx';
+import { BarPanel } from './mechanism/BarPanel.tsx';
+import { PedalPanel } from './mechanism/PedalPanel.tsx';
 import { Announcer } from './parts/Announcer.tsx';
 import { Cautions } from './parts/Cautions.tsx';
 import { DataTable } from './parts/DataTable.tsx';
@@ -52,6 +54,8 @@ function Workbench({ page }: { page: Page }) {
             {chosen && <CaseCharts loadCase={chosen} />}
             <CarCharts page={page} />
             <TravelBudget rows={page.travel_budget} />
+            <PedalPanel pedal={page.pedal} />
+            {page.bar && <BarPanel bar={page.bar} />}
             <section aria-labelledby="failures-title">
               <h2 id="failures-title">When something fails</h2>
               <DataTable table={page.failures} />

@@ -3,6 +3,8 @@
  * lays out, draws and sends text back. Keys are snake_case. Texts come ready in the chosen units.
  */
 
+import type { BarView, PedalView } from './mechanismContract.ts';
+
 export type State = 'stop' | 'caution' | 'fine' | 'cannot_tell';
 export type UnitSystem = 'metric' | 'us';
 
@@ -41,6 +43,10 @@ export interface Page {
   drums: Table | null;
   /** What the parking brake holds; null when none is given. */
   parking: Table | null;
+  /** How the balance bar stands; null without one. */
+  bar: BarView | null;
+  /** The pedal through its stroke. */
+  pedal: PedalView;
 }
 
 export interface Verdict {

@@ -14,6 +14,7 @@ import './styles/chain.css';
 import './styles/controls.css';
 import './styles/charts.css';
 import './styles/inputs.css';
+import './styles/mechanism.css';
 import './styles/spread.css';
 import './styles/print.css';
 

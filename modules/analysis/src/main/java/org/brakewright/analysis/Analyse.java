@@ -14,6 +14,7 @@ import org.brakewright.analysis.brake.Drums;
 import org.brakewright.analysis.chain.Chain;
 import org.brakewright.analysis.chain.ChainCurve;
 import org.brakewright.analysis.chain.ChainState;
+import org.brakewright.analysis.chain.GivingWay;
 import org.brakewright.analysis.chain.PanicPushes;
 import org.brakewright.analysis.chain.Pushed;
 import org.brakewright.analysis.chain.TravelBudget;
@@ -104,7 +105,12 @@ public final class Analyse {
                 ParkingStates.of(build),
                 ReservoirDemands.of(build),
                 DrainBacks.of(build),
-                PedalStates.of(build, chain.lever(), working(atHardStop), withTables),
+                PedalStates.of(
+                        build,
+                        chain.lever(),
+                        GivingWay.of(chain, build.pedal().travelToStop()),
+                        working(atHardStop),
+                        withTables),
                 withTables ? HeatStates.of(build, curve, hardStop) : null);
     }
 

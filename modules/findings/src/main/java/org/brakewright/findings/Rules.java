@@ -5,6 +5,7 @@ import java.util.List;
 import org.brakewright.findings.rules.AdhesionEfficiency;
 import org.brakewright.findings.rules.AdjustableBalance;
 import org.brakewright.findings.rules.AllWheelsLock;
+import org.brakewright.findings.rules.BarFloat;
 import org.brakewright.findings.rules.BarRange;
 import org.brakewright.findings.rules.BarTilt;
 import org.brakewright.findings.rules.CheckedOnCar;
@@ -14,6 +15,7 @@ import org.brakewright.findings.rules.FailedCircuit;
 import org.brakewright.findings.rules.FrontFirst;
 import org.brakewright.findings.rules.FrontShare;
 import org.brakewright.findings.rules.MasterStroke;
+import org.brakewright.findings.rules.OverCentre;
 import org.brakewright.findings.rules.ParkingHold;
 import org.brakewright.findings.rules.PartRating;
 import org.brakewright.findings.rules.PedalEffort;
@@ -22,6 +24,8 @@ import org.brakewright.findings.rules.PedalTravel;
 import org.brakewright.findings.rules.RearLocksFirst;
 import org.brakewright.findings.rules.ReservoirVolume;
 import org.brakewright.findings.rules.ResidualValve;
+import org.brakewright.findings.rules.RodAngle;
+import org.brakewright.findings.rules.RodLength;
 import org.brakewright.findings.rules.ServiceStop;
 import org.brakewright.findings.rules.ValvePlacement;
 
@@ -32,11 +36,15 @@ public final class Rules {
             new PedalEffort(),
             new PedalTravel(),
             new PedalReserve(),
+            new OverCentre(),
             new MasterStroke(),
             new FailedCircuit(),
             new FrontShare(),
             new BarRange(),
             new BarTilt(),
+            new BarFloat(),
+            new RodLength(),
+            new RodAngle(),
             new PartRating(),
             new DrumSelfLock(),
             new DrumSensitivity(),

@@ -86,6 +86,7 @@ public final class TestCar {
             apply.balance_bar.movement_per_turn: 1 mm
             apply.balance_bar.offset_limit: 10 mm
             apply.balance_bar.tilt_limit: 25 deg
+            apply.balance_bar.side_float: 1 mm
             apply.balance_bar.pin_set_back: 0 mm
             apply.balance_bar.rest_lead: 0 mm
             apply.balance_bar.rod_length: 90 mm

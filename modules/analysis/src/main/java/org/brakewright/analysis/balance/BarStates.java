@@ -3,7 +3,6 @@ package org.brakewright.analysis.balance;
 import org.brakewright.analysis.chain.Chain;
 import org.brakewright.analysis.chain.Pushed;
 import org.brakewright.analysis.hydraulics.FailedTwinChain;
-import org.brakewright.analysis.vehicle.OperatingPoint;
 import org.brakewright.kernel.lever.BalanceBar;
 import org.brakewright.model.resolved.ResolvedApply;
 import org.brakewright.model.resolved.ResolvedApply.Bar;
@@ -80,11 +79,5 @@ public final class BarStates {
                         pushed.padTravel(),
                         pushed.padTravel() > build.pedal().travelToStop())
                 : null;
-    }
-
-    /** Tilt (rad) with the pistons where they are at a point, from how the bar rests; plus when the front rod is ahead. */
-    public static double tilt(Bar bar, OperatingPoint point) {
-        return new BalanceBar(bar.clevisSpacing(), bar.offset())
-                .tilt(point.frontStrokeM() + bar.stance().restLead(), point.rearStrokeM());
     }
 }

@@ -10,4 +10,10 @@ import org.brakewright.kernel.lever.FailedBar;
  * @param padTravelM of the pad from its free position
  * @param pastPedalStop whether the pedal meets its stop before: then the bar does not get as far
  */
-public record FailedPose(BarPose pose, FailedBar.Stop end, double padTravelM, boolean pastPedalStop) {}
+public record FailedPose(BarPose pose, FailedBar.Stop end, double padTravelM, boolean pastPedalStop) {
+
+    /** Whether the bar ends at its largest tilt, not by the failed master. */
+    public boolean binds() {
+        return end == FailedBar.Stop.ARTICULATION;
+    }
+}

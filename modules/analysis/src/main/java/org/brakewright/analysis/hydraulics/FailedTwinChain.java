@@ -4,6 +4,7 @@ import java.util.stream.DoubleStream;
 import org.brakewright.analysis.hydraulics.ApplyState.BarStance;
 import org.brakewright.kernel.lever.BarEnd;
 import org.brakewright.kernel.lever.FailedBar;
+import org.brakewright.kernel.roots.Crossing;
 import org.brakewright.model.vehicle.AxleEnd;
 
 /**
@@ -21,12 +22,10 @@ public record FailedTwinChain(TwinChain whole, AxleEnd open) implements ApplyCha
     @Override
     public ApplyState at(double thrust) {
         PistonState live = live().at(thrust * liveShare());
-        FailedBar bar = fallen(live.stroke());
-        PistonState failed = new PistonState(
-                thrust * (1 - liveShare()), 0, open == AxleEnd.FRONT ? bar.frontTravel() : bar.rearTravel());
+        PistonState failed = new PistonState(thrust * (1 - liveShare()), 0, failedStroke(live.stroke()));
         PistonState front = open == AxleEnd.FRONT ? failed : live;
         PistonState rear = open == AxleEnd.FRONT ? live : failed;
-        double tilt = whole.tilt(front.stroke(), rear.stroke(), bar.tilt());
+        double tilt = tilt(front.stroke(), rear.stroke());
         return new ApplyState(
                 front,
                 rear,
@@ -39,16 +38,55 @@ public record FailedTwinChain(TwinChain whole, AxleEnd open) implements ApplyCha
         return live().imbalance(open == AxleEnd.FRONT ? state.rear() : state.front());
     }
 
-    /** Where the bar ends with the live master at a stroke (m). */
+    /** Where the bar ends with the live master at a stroke (m); its travels are those of the clevises from square. */
     public FailedBar fallen(double liveStroke) {
         return whole.bar()
                 .failed(
                         open == AxleEnd.FRONT ? BarEnd.FRONT : BarEnd.REAR,
-                        liveStroke,
-                        open == AxleEnd.FRONT
-                                ? whole.limits().frontStroke()
-                                : whole.limits().rearStroke(),
+                        liveStroke + liveClevisAhead(),
+                        mostStroke() + failedClevisAhead(),
                         whole.limits().tilt());
+    }
+
+    /** Stroke (m) of the failed master; 0 when the bar already rests beyond its largest tilt. */
+    private double failedStroke(double liveStroke) {
+        FailedBar bar = fallen(liveStroke);
+        double clevis = open == AxleEnd.FRONT ? bar.frontTravel() : bar.rearTravel();
+        return switch (bar.stop()) {
+            case ARTICULATION -> Math.max(0, clevis - failedClevisAhead());
+            case MASTER_BOTTOMED -> mostStroke();
+        };
+    }
+
+    private double mostStroke() {
+        return open == AxleEnd.FRONT
+                ? whole.limits().frontStroke()
+                : whole.limits().rearStroke();
+    }
+
+    private double failedClevisAhead() {
+        return open == AxleEnd.FRONT ? whole.frontClevisAhead(largestTilt()) : whole.rearClevisAhead(largestTilt());
+    }
+
+    private double liveClevisAhead() {
+        return open == AxleEnd.FRONT ? whole.rearClevisAhead(largestTilt()) : whole.frontClevisAhead(largestTilt());
+    }
+
+    /** Largest tilt (rad) toward the failed rod. */
+    private double largestTilt() {
+        return open == AxleEnd.FRONT ? whole.limits().tilt() : -whole.limits().tilt();
+    }
+
+    /** Tilt (rad) that fits the rods as they swing at it. */
+    private double tilt(double frontStroke, double rearStroke) {
+        double square = whole.tilt(frontStroke, rearStroke, 0);
+        return whole.rods().keepShare()
+                ? square
+                : Crossing.rising(
+                        tilt -> tilt - whole.tilt(frontStroke, rearStroke, tilt),
+                        TwinChain.TILTS,
+                        square,
+                        largestTilt());
     }
 
     @Override

@@ -25,7 +25,7 @@ import org.brakewright.model.vehicle.AxleEnd;
  * @param limits where the bar and both pistons end
  */
 record TwinChain(BalanceBar bar, Rods rods, Piston front, Piston rear, Limits limits) implements ApplyChain {
-    private static final Bounds TILTS = new Bounds(-1.5, 1.5, 1e-9);
+    static final Bounds TILTS = new Bounds(-1.5, 1.5, 1e-9);
 
     /**
      * How bar and rods stand.
@@ -37,12 +37,11 @@ record TwinChain(BalanceBar bar, Rods rods, Piston front, Piston rear, Limits li
      */
     record Rods(double setBack, double restLead, double restTilt, double lean) {
         static Rods of(Bar bar) {
-            double inward = (bar.clevisSpacing() - bar.stance().masterSpacing()) / 2;
             return new Rods(
                     bar.stance().pinSetBack(),
                     bar.stance().restLead(),
                     Math.atan(bar.stance().restLead() / bar.clevisSpacing()),
-                    Math.atan(inward / bar.stance().rodLength()));
+                    bar.rodLean());
         }
 
         boolean keepShare() {
@@ -145,22 +144,25 @@ record TwinChain(BalanceBar bar, Rods rods, Piston front, Piston rear, Limits li
 
     /** Tilt (rad) that the clevises have with the pistons where they are; rods swing as at a tilt (rad). */
     double tilt(double frontStroke, double rearStroke, double swungAt) {
-        return bar.tilt(frontClevis(frontStroke, swungAt) + rods.restLead(), rearClevis(rearStroke, swungAt));
+        return bar.tilt(frontStroke + frontClevisAhead(swungAt), rearStroke + rearClevisAhead(swungAt));
     }
 
     /** Travel (m) of the bearing: the mean of both clevises by the bar's arms, and what set-back pins add when it turns. */
     double bearingTravel(double frontStroke, double rearStroke, double tilt) {
         double turned = Math.cos(tilt) - Math.cos(rods.restTilt());
-        return bar.bearingTravel(frontClevis(frontStroke, tilt), rearClevis(rearStroke, tilt))
+        return bar.bearingTravel(
+                        frontStroke + frontClevisAhead(tilt) - rods.restLead(), rearStroke + rearClevisAhead(tilt))
                 + rods.setBack() * turned;
     }
 
-    private double frontClevis(double stroke, double tilt) {
-        return stroke + rods.swing(tilt, bar.clevisSpacing() / 2 - bar.offset(), 1);
+    /** How far (m) the front clevis stands ahead of its piston's stroke: by its lead at rest and as its rod swings. */
+    double frontClevisAhead(double tilt) {
+        return rods.restLead() + rods.swing(tilt, bar.clevisSpacing() / 2 - bar.offset(), 1);
     }
 
-    private double rearClevis(double stroke, double tilt) {
-        return stroke + rods.swing(tilt, bar.clevisSpacing() / 2 + bar.offset(), -1);
+    /** The same of the rear clevis, which has no lead. */
+    double rearClevisAhead(double tilt) {
+        return rods.swing(tilt, bar.clevisSpacing() / 2 + bar.offset(), -1);
     }
 
     private ApplyState state(PistonState inFront, PistonState behind, double tilt) {

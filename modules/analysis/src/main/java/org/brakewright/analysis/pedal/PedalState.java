@@ -11,6 +11,9 @@ import org.jspecify.annotations.Nullable;
  * @param ratioAtStop where it meets its stop, or at the runaway ratio before it ({@link Lever#RUNAWAY})
  * @param leastRatio on the way to the stop
  * @param greatestRatio on the way to the stop
+ * @param greatestRodOffAxisRad largest angle between rod and master's axis in space on the way to the stop, as far as it is
+ *     known: in the pedal's plane only with a mechanism
+ * @param givesWay null when more travel always takes more force
  * @param overCentreM pad travel from free position at which the rod comes into line with the pivot; null when the stop is
  *     met before
  * @param atHardStop null when no push gives the hard stop
@@ -22,9 +25,19 @@ public record PedalState(
         double ratioAtStop,
         double leastRatio,
         double greatestRatio,
+        double greatestRodOffAxisRad,
+        @Nullable GivesWay givesWay,
         @Nullable Double overCentreM,
         @Nullable AtWork atHardStop,
         List<StrokePoint> stroke) {
+
+    /**
+     * Where the pedal needs less force to go on: a mechanism near over-centre.
+     *
+     * @param pedalForceN largest force that the pedal withstands
+     * @param padTravelM there, from free position
+     */
+    public record GivesWay(double pedalForceN, double padTravelM) {}
 
     /**
      * The pedal at the hard stop.

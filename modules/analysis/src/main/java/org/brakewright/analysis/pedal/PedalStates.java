@@ -3,9 +3,9 @@ package org.brakewright.analysis.pedal;
 import java.util.ArrayList;
 import java.util.List;
 import org.brakewright.analysis.pedal.PedalState.AtWork;
+import org.brakewright.analysis.pedal.PedalState.GivesWay;
 import org.brakewright.analysis.pedal.PedalState.StrokePoint;
 import org.brakewright.model.resolved.ResolvedApply;
-import org.brakewright.model.resolved.ResolvedApply.Bar;
 import org.brakewright.model.resolved.ResolvedBuild;
 import org.jspecify.annotations.Nullable;
 
@@ -27,10 +27,16 @@ public final class PedalStates {
     /**
      * The pedal's state.
      *
+     * @param givesWay where it needs less force to go on; null when it never does
      * @param working at the hard stop; null when no push gives it
      * @param withTable whether the points of the stroke are wanted
      */
-    public static PedalState of(ResolvedBuild build, Lever lever, @Nullable Working working, boolean withTable) {
+    public static PedalState of(
+            ResolvedBuild build,
+            Lever lever,
+            @Nullable GivesWay givesWay,
+            @Nullable Working working,
+            boolean withTable) {
         double freePlay = build.pedal().freePlay();
         double toStop = Math.max(0, build.pedal().travelToStop() - freePlay);
         List<LeverState> way = way(lever, toStop, lever.straight() ? 1 : EXTREMES);
@@ -40,6 +46,8 @@ public final class PedalStates {
                 way.getLast().ratio(),
                 way.stream().mapToDouble(LeverState::ratio).min().orElseThrow(),
                 way.stream().mapToDouble(LeverState::ratio).max().orElseThrow(),
+                greatestOffAxis(way, lean(build.apply())),
+                givesWay,
                 lever.overCentre().isPresent() ? freePlay + lever.overCentre().getAsDouble() : null,
                 working == null ? null : atWork(build.apply(), working),
                 withTable && !lever.straight() ? table(way(lever, toStop, TABLE), freePlay) : List.of());
@@ -55,15 +63,27 @@ public final class PedalStates {
 
     private static AtWork atWork(ResolvedApply apply, Working working) {
         double inPlane = working.lever().rodAngle();
-        double lean = apply instanceof ResolvedApply.Twin twin ? lean(twin.bar()) : 0;
-        double side = Math.hypot(Math.tan(inPlane), Math.tan(lean));
+        double lean = lean(apply);
+        double side = side(inPlane, lean);
         return new AtWork(working.lever().ratio(), inPlane, lean, Math.atan(side), working.thrust() * side);
     }
 
-    /** Lean (rad) of both rods with the bar square: clevises and masters are not equally far apart. */
-    private static double lean(Bar bar) {
-        double inward = (bar.clevisSpacing() - bar.stance().masterSpacing()) / 2;
-        return Math.atan(inward / bar.stance().rodLength());
+    private static double greatestOffAxis(List<LeverState> way, double lean) {
+        return Math.atan(
+                way.stream().mapToDouble(at -> side(at.rodAngle(), lean)).max().orElseThrow());
+    }
+
+    /** Side force over thrust of a rod that leans in the pedal's plane and across it (rad). */
+    private static double side(double inPlane, double lean) {
+        return Math.hypot(Math.tan(inPlane), Math.tan(lean));
+    }
+
+    /** Lean (rad) across the pedal's plane. */
+    private static double lean(ResolvedApply apply) {
+        return switch (apply) {
+            case ResolvedApply.Twin twin -> twin.bar().rodLean();
+            case ResolvedApply.Tandem tandem -> 0;
+        };
     }
 
     private static List<StrokePoint> table(List<LeverState> way, double freePlay) {

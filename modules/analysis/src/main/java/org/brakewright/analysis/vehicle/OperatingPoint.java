@@ -17,6 +17,7 @@ import org.jspecify.annotations.Nullable;
  * @param pedalTravelM at the pad from free position
  * @param frontStrokeM of the front master or chamber
  * @param rearStrokeM of the rear master or chamber
+ * @param barTiltRad of the balance bar as solved, plus when the front rod is ahead; 0 without one
  * @param withinTravel whether pedal and masters have that much travel
  */
 public record OperatingPoint(
@@ -32,4 +33,5 @@ public record OperatingPoint(
         double pedalTravelM,
         double frontStrokeM,
         double rearStrokeM,
+        double barTiltRad,
         boolean withinTravel) {}

@@ -52,6 +52,7 @@ public final class OperatingPoints {
                 pushed.padTravel(),
                 pushed.frontStroke(),
                 pushed.rearStroke(),
+                pushed.apply().bar().tilt(),
                 within(pushed));
     }
 

@@ -19,6 +19,7 @@ import java.util.Optional;
 import org.brakewright.analysis.chain.Chain;
 import org.brakewright.analysis.chain.Pushed;
 import org.brakewright.analysis.hydraulics.PistonState;
+import org.brakewright.analysis.pedal.Mechanisms;
 import org.brakewright.analysis.vehicle.OperatingPoint;
 import org.brakewright.kernel.dynamics.Gravity;
 import org.brakewright.kernel.hydraulics.MeteringValve;
@@ -31,6 +32,7 @@ import org.brakewright.model.resolved.ResolvedApply.Metering;
 import org.brakewright.model.resolved.ResolvedApply.Valve;
 import org.brakewright.model.resolved.ResolvedBrake;
 import org.brakewright.model.resolved.ResolvedBuild;
+import org.brakewright.model.resolved.ResolvedMechanism;
 import org.brakewright.model.vehicle.AxleEnd;
 
 /** Opens the effort of the hard stop: from the brake force wanted over pedal, bar, masters and valves to both axles. */
@@ -66,6 +68,7 @@ final class EffortWorking {
                 FORCE,
                 operand("m", mass, MASS),
                 operand("a", wanted, ACCELERATION)));
+        build.pedal().mechanism().ifPresent(this::ratio);
         steps.add(step(
                 "pedal_lever",
                 "",
@@ -74,6 +77,21 @@ final class EffortWorking {
                 operand("F", point.pedalForceN(), FORCE),
                 operand("R", pushed.lever().ratio(), RATIO),
                 operand("eta", build.pedal().efficiency(), RATIO)));
+    }
+
+    /** A mechanism's ratio at this place of the stroke. */
+    private void ratio(ResolvedMechanism mechanism) {
+        double radius = Mechanisms.distance(mechanism.pad());
+        double ratio = pushed.lever().ratio();
+        steps.add(step(
+                "linkage_ratio",
+                "",
+                ratio,
+                RATIO,
+                operand("r_p", radius, LENGTH),
+                operand("s_p", pushed.lever().padTravel(), LENGTH),
+                operand("l", pushed.lever().rodAngle(), ANGLE),
+                operand("ds/da", radius / ratio, LENGTH)));
     }
 
     private void masters() {
@@ -92,8 +110,7 @@ final class EffortWorking {
 
     private Step bar(Bar bar) {
         double share = pushed.apply().bar().frontShare();
-        double inward = (bar.clevisSpacing() - bar.stance().masterSpacing()) / 2;
-        if (bar.stance().pinSetBack() == 0 && inward == 0) {
+        if (bar.stance().pinSetBack() == 0 && bar.rodLean() == 0) {
             return step(
                     "bar_share",
                     "",
@@ -111,7 +128,7 @@ final class EffortWorking {
                 operand("b", bar.clevisSpacing() / 2 + bar.offset(), LENGTH),
                 operand("d", bar.stance().pinSetBack(), LENGTH),
                 operand("t", pushed.apply().bar().tilt(), ANGLE),
-                operand("l", Math.atan(inward / bar.stance().rodLength()), ANGLE));
+                operand("l", bar.rodLean(), ANGLE));
     }
 
     private void booster(Boost boost) {

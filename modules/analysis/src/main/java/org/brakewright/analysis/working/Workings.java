@@ -11,8 +11,11 @@ import static org.brakewright.quantity.Dimension.RATIO;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import org.brakewright.analysis.Analysis;
 import org.brakewright.analysis.LoadCaseResult;
+import org.brakewright.analysis.chain.Chain;
+import org.brakewright.analysis.chain.Pushed;
 import org.brakewright.analysis.parking.ParkingState;
 import org.brakewright.analysis.pedal.TravelShare;
 import org.brakewright.analysis.vehicle.HardStop;
@@ -63,7 +66,27 @@ public final class Workings {
                         operand((where + share.cause().name()).toLowerCase(Locale.ROOT), share.padTravelM(), LENGTH));
             }
         }
-        return List.of(new Step("travel_sum", "", List.copyOf(shares), point.pedalTravelM(), LENGTH));
+        List<Step> steps = new ArrayList<>();
+        if (build.pedal().mechanism().isPresent()) {
+            meanRatio(Chain.of(build).atPedalForce(point.pedalForceN())).ifPresent(steps::add);
+        }
+        steps.add(new Step("travel_sum", "", List.copyOf(shares), point.pedalTravelM(), LENGTH));
+        return List.copyOf(steps);
+    }
+
+    /** What a mechanism makes of rod travel at the pad, over the whole way; empty when the rod does not move. */
+    private Optional<Step> meanRatio(Pushed pushed) {
+        double padTravel = pushed.lever().padTravel();
+        double rodTravel = pushed.apply().rodTravel() + build.pedal().slack();
+        return rodTravel <= 0
+                ? Optional.empty()
+                : Optional.of(step(
+                        "linkage_travel",
+                        "",
+                        padTravel / rodTravel,
+                        RATIO,
+                        operand("s_p", padTravel, LENGTH),
+                        operand("s_r", rodTravel, LENGTH)));
     }
 
     private List<Step> balance() {

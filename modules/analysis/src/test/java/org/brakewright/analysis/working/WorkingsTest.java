@@ -69,6 +69,34 @@ class WorkingsTest {
         }
     }
 
+    /** A hung pedal with a level rod of 120 mm on an arm of 60 mm (slider-crank, any textbook). */
+    @Test
+    void aMechanismShowsItsRatioAtTheHardStopAndOverTheWay() {
+        WrittenCar car = TWIN.without("pedal.ratio").with("""
+                front.running_clearance: 0.5 mm
+                rear.running_clearance: 0.5 mm
+                pedal.mechanism.mount: hung
+                pedal.mechanism.pad_forward: 0 mm
+                pedal.mechanism.pad_up: -300 mm
+                pedal.mechanism.pin_forward: 0 mm
+                pedal.mechanism.pin_up: -60 mm
+                pedal.mechanism.socket_forward: 120 mm
+                pedal.mechanism.socket_up: -60 mm
+                pedal.mechanism.axis_rise: 0 deg
+                """);
+        Step ratio = step(steps(car, "effort"), "linkage_ratio", "");
+        double turned = operand(ratio, "s_p") / 0.300;
+        double lean = Math.asin(0.060 * (1 - Math.cos(turned)) / 0.120);
+        assertThat(ratio.result())
+                .isCloseTo(5 / (Math.cos(turned) - Math.tan(lean) * Math.sin(turned)), withinPercentage(1e-6));
+        assertThat(ratio.result()).isCloseTo(operand(ratio, "r_p") / operand(ratio, "ds/da"), withinPercentage(1e-9));
+        assertThat(operand(step(steps(car, "effort"), "pedal_lever", ""), "R")).isEqualTo(ratio.result());
+        Step mean = step(steps(car, "travel"), "linkage_travel", "");
+        assertThat(mean.result()).isCloseTo(operand(mean, "s_p") / operand(mean, "s_r"), withinPercentage(1e-9));
+        assertThat(mean.result()).isBetween(5.0, ratio.result());
+        assertThat(steps(car, "travel").getLast().law()).isEqualTo("travel_sum");
+    }
+
     @Test
     void aTandemWithBoosterValveAndDrumOpensToo() {
         WrittenCar car = Cars.TANDEM.with(Cars.BOOSTER).without("rear").with("""

@@ -3,6 +3,7 @@ package org.brakewright.app.page;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import org.brakewright.findings.Assessment;
+import org.brakewright.model.pedal.Pedal;
 import org.brakewright.model.resolved.ResolvedApply;
 import org.brakewright.model.resolved.ResolvedBrake;
 import org.jspecify.annotations.Nullable;
@@ -36,7 +37,7 @@ final class ChainPicture {
         boolean twin = assessment.resolved().apply() instanceof ResolvedApply.Twin;
         Map<String, @Nullable String> inputs = new LinkedHashMap<>();
         inputs.put("foot", "intent.most_effort");
-        inputs.put("pedal", assessment.build().pedal().ratio() == null ? "pedal.linkage.pad_arm" : "pedal.ratio");
+        inputs.put("pedal", pedalInput(assessment.build().pedal()));
         inputs.put("bar", twin ? "apply.balance_bar.offset" : null);
         inputs.put("booster", twin ? null : "apply.booster.ratio");
         inputs.put("front_master", twin ? "apply.front_master.bore" : "apply.bore");
@@ -49,6 +50,13 @@ final class ChainPicture {
         inputs.put("front_tyre", "car.front_tyre_radius");
         inputs.put("rear_tyre", "car.rear_tyre_radius");
         return inputs;
+    }
+
+    private static String pedalInput(Pedal pedal) {
+        if (pedal.mechanism() != null) {
+            return "pedal.mechanism.pin_up";
+        }
+        return pedal.linkage() == null ? "pedal.ratio" : "pedal.linkage.pad_arm";
     }
 
     private static String brakeInput(String end, ResolvedBrake brake) {

@@ -7,7 +7,6 @@ import java.util.Map;
 import java.util.Optional;
 import org.brakewright.analysis.LoadCaseResult;
 import org.brakewright.analysis.balance.BarState;
-import org.brakewright.analysis.balance.BarStates;
 import org.brakewright.analysis.balance.Lock;
 import org.brakewright.analysis.vehicle.OperatingPoint;
 import org.brakewright.app.words.Show;
@@ -68,12 +67,8 @@ final class LoadCases {
                 point.decelerationG(),
                 g(point.decelerationG()),
                 point.withinTravel(),
-                barTilt(assessment.resolved().apply(), point),
+                Math.toDegrees(point.barTiltRad()),
                 texts(assessment, point));
-    }
-
-    private static double barTilt(ResolvedApply apply, OperatingPoint point) {
-        return apply instanceof ResolvedApply.Twin twin ? Math.toDegrees(BarStates.tilt(twin.bar(), point)) : 0;
     }
 
     private Map<String, List<String>> texts(Assessment assessment, OperatingPoint point) {

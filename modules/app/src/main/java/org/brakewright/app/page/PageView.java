@@ -29,7 +29,9 @@ public record PageView(
         List<Working> workings,
         List<String> cautions,
         @Nullable Table drums,
-        @Nullable Table parking) {
+        @Nullable Table parking,
+        @Nullable BarView bar,
+        PedalView pedal) {
 
     /** The verdict. */
     public record Verdict(String state, String word, String sentence, Counts counts) {}

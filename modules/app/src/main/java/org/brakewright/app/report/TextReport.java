@@ -5,10 +5,13 @@ import java.util.List;
 import java.util.Locale;
 import java.util.function.BiFunction;
 import org.brakewright.analysis.LoadCaseResult;
+import org.brakewright.app.page.BarMaker;
+import org.brakewright.app.page.BarView;
 import org.brakewright.app.page.DrumTable;
 import org.brakewright.app.page.LedgerRows;
 import org.brakewright.app.page.PageView;
 import org.brakewright.app.page.ParkingTable;
+import org.brakewright.app.page.PedalMaker;
 import org.brakewright.app.page.Tables;
 import org.brakewright.app.words.CureWords;
 import org.brakewright.app.words.FindingWords;
@@ -49,6 +52,10 @@ public final class TextReport {
                 .append(Wrap.lines(verdict.sentence(), WIDTH, ""))
                 .append("\n\n");
         assessment.findings().forEach(finding -> text.append(finding(finding)));
+        text.append('\n')
+                .append(Wrap.lines(
+                        new PedalMaker(show).sentence(assessment.analysis().pedal()), WIDTH, ""))
+                .append('\n');
         tables(assessment).forEach(table -> text.append('\n').append(Columns.write(table)));
         text.append('\n').append(ledger(assessment));
         return text.toString();
@@ -86,6 +93,9 @@ public final class TextReport {
             all.add(tables.points(loadCase));
             all.add(tables.locks(loadCase));
         }
+        add(all, new PedalMaker(show).table(assessment.analysis().pedal()));
+        BarView bar = new BarMaker(show).of(assessment);
+        add(all, bar == null ? null : bar.table());
         all.add(tables.failures());
         all.add(tables.stops());
         add(all, new DrumTable(show).of(assessment.analysis()));

@@ -96,10 +96,10 @@ class CheckCommandTest {
             value = {
                 "grip: 0.9 | grip: 9 | :13:9  car.grip | written: 9",
                 "wheelbase: 2745 mm (measured) | wheelbase: 2745 kg | :10:14  car.wheelbase | 2745 kg",
-                "ratio: 6.0 (measured) | ratio: six | :43:10  pedal.ratio | six",
-                "kind: tandem_master | kind: tandem | :48:9  apply.kind | tandem",
-                "fluid: | fluids: | :55:1  fluids | fluids",
-                "use: road | use: road, | :59:8  intent.use | use"
+                "free_play: 4 mm (measured) | free_play: four mm | :52:14  pedal.free_play | four mm",
+                "kind: tandem_master | kind: tandem | :56:9  apply.kind | tandem",
+                "fluid: | fluids: | :63:1  fluids | fluids",
+                "use: road | use: road, | :67:8  intent.use | use"
             })
     void aFaultIsToldWithItsPlace(String from, String to, String place, String value) {
         Path file = Cars.copy(folder, Cars.text(TOURER, from, to));
@@ -109,10 +109,10 @@ class CheckCommandTest {
     @Test
     void allFaultsAreToldAtOnce() {
         String text = Cars.text(TOURER, "grip: 0.9", "grip: 9")
-                .replace("ratio: 6.0 (measured)", "ratio: six")
+                .replace("free_play: 4 mm (measured)", "free_play: four mm")
                 .replace("grade: dot_4", "grade: dot_9");
         assertThat(refused(Cars.copy(folder, text), "3 problems").err())
-                .contains("car.grip", "pedal.ratio", "fluid.grade");
+                .contains("car.grip", "pedal.free_play", "fluid.grade");
     }
 
     /** Each value is allowed by itself and they cannot be true together. */

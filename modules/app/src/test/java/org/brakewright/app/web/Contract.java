@@ -10,6 +10,8 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.brakewright.app.Cars;
 import tools.jackson.databind.JsonNode;
 
@@ -24,7 +26,9 @@ final class Contract {
     private final Map<String, String> aliases = new LinkedHashMap<>();
 
     Contract() {
-        String source = (Cars.read(SOURCES.resolve("contract.ts")) + Cars.read(SOURCES.resolve("spreadContract.ts")))
+        String source = Stream.of("contract.ts", "spreadContract.ts", "mechanismContract.ts")
+                .map(file -> Cars.read(SOURCES.resolve(file)))
+                .collect(Collectors.joining())
                 .replaceAll("(?s)/\\*.*?\\*/", "");
         INTERFACE.matcher(source).results().forEach(found -> interfaces.put(found.group(1), keys(found.group(2))));
         ALIAS.matcher(source).results().forEach(found -> aliases.put(found.group(1), found.group(2)));

@@ -146,6 +146,25 @@ final class OddCars {
             "front.pad_wear=8 mm & lines.front.reservoir_volume=900 cc & intent.rule_sets=[fmvss_135]",
             "front.pad_wear=0 mm & front.running_clearance=0 mm & lines.front.reservoir_volume=3 cc");
 
+    private static final List<String> BARS = List.of(
+            "apply.balance_bar.side_float=",
+            "apply.balance_bar.side_float=0 mm",
+            "apply.balance_bar.side_float=3 mm",
+            "apply.balance_bar.pin_set_back=12 mm",
+            "apply.balance_bar.master_spacing=66 mm",
+            "apply.balance_bar.master_spacing=84 mm");
+
+    private static final String SOFT_CALIPERS =
+            " & front.caliper_spread=0.5 mm/MPa & rear.caliper_spread=0.5 mm/MPa & pedal.travel_to_stop=400 mm";
+
+    private static final List<String> MECHANISMS = List.of(
+            "pedal.travel_to_stop=320 mm",
+            "pedal.mechanism.pin_forward=10 mm & pedal.travel_to_stop=195 mm",
+            "pedal.mechanism.pin_forward=20 mm & pedal.travel_to_stop=400 mm",
+            "pedal.mechanism.socket_up=-70 mm",
+            "intent.panic_push=2500 N" + SOFT_CALIPERS,
+            "intent.panic_push=200 N" + SOFT_CALIPERS);
+
     private static final List<Facts> FACTS = Stream.of(
                     changed("hill-climber", EVERY_CAR),
                     changed("hill-climber", TWIN),
@@ -156,6 +175,8 @@ final class OddCars {
                     changed("hill-climber", PARKED),
                     changed("shop-pickup", PLUMBED),
                     changed("hill-climber", PLUMBED_DISCS),
+                    changed("hill-climber", BARS),
+                    changed("heavy-tourer", MECHANISMS),
                     changed("heavy-tourer", EVERY_CAR),
                     changed("heavy-tourer", TANDEM.subList(0, 4)))
             .flatMap(List::stream)

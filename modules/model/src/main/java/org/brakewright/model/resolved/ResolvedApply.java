@@ -90,7 +90,13 @@ public sealed interface ResolvedApply {
             double tiltLimit,
             Stance stance,
             OptionalDouble sideFloat,
-            Optional<Boolean> lockedForRoad) {}
+            Optional<Boolean> lockedForRoad) {
+
+        /** Lean (rad) of both rods with the bar square, plus when their far ends lie closer together than the clevises. */
+        public double rodLean() {
+            return Math.atan((clevisSpacing - stance.masterSpacing()) / 2 / stance.rodLength());
+        }
+    }
 
     /**
      * How a balance bar, its clevises and its rods stand.
