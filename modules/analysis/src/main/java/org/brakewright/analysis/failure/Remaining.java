@@ -28,6 +28,12 @@ record Remaining(Pushed pushed, boolean reachesStop) {
         return new Remaining(chain.pushed(thrust), true);
     }
 
+    /** Brake force over that of the whole car under the same push; 0 while that has none. */
+    static double share(Pushed left, Pushed whole) {
+        double force = whole.state().totalForce();
+        return force == 0 ? 0 : left.state().totalForce() / force;
+    }
+
     /** How far (m) pedal or masters would go through their ends; below zero while all have travel left. */
     private static double beyondEnd(ResolvedBuild build, Chain chain, Pushed pushed) {
         double beyond = pushed.padTravel() - build.pedal().travelToStop();
