@@ -5,6 +5,7 @@ import org.brakewright.analysis.chain.Pushed;
 import org.brakewright.analysis.hydraulics.Strokes;
 import org.brakewright.kernel.roots.Crossing;
 import org.brakewright.model.resolved.ResolvedBuild;
+import org.brakewright.model.vehicle.AxleEnd;
 
 /**
  * How much of a push arrives before pedal or masters are at their ends.
@@ -37,10 +38,10 @@ record Remaining(Pushed pushed, boolean reachesStop) {
     /** How far (m) pedal or masters would go through their ends; below zero while all have travel left. */
     private static double beyondEnd(ResolvedBuild build, Chain chain, Pushed pushed) {
         double beyond = pushed.padTravel() - build.pedal().travelToStop();
-        if (!chain.apply().front().feeds().isEmpty()) {
+        if (chain.apply().endsPush(AxleEnd.FRONT)) {
             beyond = Math.max(beyond, pushed.frontStroke() - Strokes.front(build.apply()));
         }
-        if (!chain.apply().rear().feeds().isEmpty()) {
+        if (chain.apply().endsPush(AxleEnd.REAR)) {
             beyond = Math.max(beyond, pushed.rearStroke() - Strokes.rear(build.apply()));
         }
         return beyond;

@@ -66,6 +66,11 @@ record AiredChain(ApplyChain airy, ApplyChain open, AxleEnd piston) implements A
     }
 
     @Override
+    public boolean endsPush(AxleEnd circuit) {
+        return circuit != piston;
+    }
+
+    @Override
     public Piston front() {
         return airy.front();
     }

@@ -39,6 +39,11 @@ public sealed interface ApplyChain permits TwinChain, TandemChain, FailedTwinCha
         return AiredChain.of(whole, piston, share);
     }
 
+    /** Whether a piston ends the push when it bottoms; one whose circuit has failed passes the push on. */
+    default boolean endsPush(AxleEnd piston) {
+        return !(piston == AxleEnd.FRONT ? front() : rear()).feeds().isEmpty();
+    }
+
     /** Piston that fills the front; with a diagonal split the one that fills the left front wheel. */
     Piston front();
 

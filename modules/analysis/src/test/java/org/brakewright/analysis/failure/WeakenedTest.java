@@ -137,6 +137,22 @@ class WeakenedTest {
                 .isCloseTo(6000 * pressureAt(4e-3) * MASTER_AREA / 1000 / WEIGHT, within(5e-4));
     }
 
+    /**
+     * The rear bottoms at 3 mm, and calipers that open take 4 mm of the front at 1,000 N: a pedal with 2.5 x 5 mm meets its
+     * stop when the front has gone 2 mm, at half the push.
+     */
+    @Test
+    void aPedalOnItsStopEndsThePushAfterTheSoftMasterHasBottomed() {
+        Failure failure = weakened(
+                TWIN.with("apply.rear_master.stroke: 3 mm\npedal.travel_to_stop: 12.5 mm\nlines.front.trapped_volume: 0 cc")
+                        .with("front.caliper_spread", 4e-3 * MASTER_AREA / (2 * 6250)),
+                What.AIR_IN_REAR_CIRCUIT);
+        assertThat(failure.reachesStop()).isTrue();
+        assertThat(failure.bottomed()).isTrue();
+        assertThat(failure.pedalTravelM()).isCloseTo(12.5e-3, within(1e-9));
+        assertThat(failure.livePressurePa()).isCloseTo(500 / MASTER_AREA, withinPercentage(1e-4));
+    }
+
     /** Friction 0.3 in place of 0.4 leaves three quarters of 6,000 N; efforts go up by a third. */
     @Test
     void hotBrakesGiveLessForTheSamePush() {

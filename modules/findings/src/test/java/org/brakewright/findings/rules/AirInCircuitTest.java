@@ -63,9 +63,10 @@ class AirInCircuitTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"109, at_stop", "40, at_stop_below"})
-    void saysThatThePedalMeetsItsStop(int toStop, String variant) {
-        Finding finding = about(FRONT, RULE, SOFT.with("pedal.travel_to_stop", toStop + " mm"));
+    @CsvSource({"5.5, 109, at_stop", "5.5, 40, at_stop_below"})
+    void saysThatThePedalMeetsItsStop(String ratio, int toStop, String variant) {
+        TestCar car = SOFT.with("pedal.ratio", ratio).with("pedal.travel_to_stop", toStop + " mm");
+        Finding finding = about(FRONT, RULE, car);
         assertThat(finding.state()).isEqualTo(State.CAUTION);
         assertThat(finding.variant()).isEqualTo(variant);
         assertThat(figure("travel", finding)).isCloseTo(toStop / 1000.0, within(1e-6));
