@@ -32,12 +32,17 @@ record AiredChain(ApplyChain airy, ApplyChain open, AxleEnd piston) implements A
                 piston == AxleEnd.FRONT ? kept : ended.front(),
                 piston == AxleEnd.FRONT ? ended.rear() : kept,
                 ended.rodTravel(),
-                ended.bar(),
-                ended.imbalance());
+                ended.bar());
     }
 
     private PistonState soft(ApplyState state) {
         return piston == AxleEnd.FRONT ? state.front() : state.rear();
+    }
+
+    /** Of the other piston: this one may lean on its end, where its pressure and its push have nothing to do with each other. */
+    @Override
+    public double imbalance(ApplyState state) {
+        return open.imbalance(state);
     }
 
     @Override

@@ -144,7 +144,8 @@ class WeakenedTest {
     @Test
     void aPedalOnItsStopEndsThePushAfterTheSoftMasterHasBottomed() {
         Failure failure = weakened(
-                TWIN.with("apply.rear_master.stroke: 3 mm\npedal.travel_to_stop: 12.5 mm\nlines.front.trapped_volume: 0 cc")
+                TWIN.with(
+                                "apply.rear_master.stroke: 3 mm\npedal.travel_to_stop: 12.5 mm\nlines.front.trapped_volume: 0 cc")
                         .with("front.caliper_spread", 4e-3 * MASTER_AREA / (2 * 6250)),
                 What.AIR_IN_REAR_CIRCUIT);
         assertThat(failure.reachesStop()).isTrue();
