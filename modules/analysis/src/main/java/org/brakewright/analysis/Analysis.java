@@ -24,6 +24,7 @@ import org.jspecify.annotations.Nullable;
  * @param loadCases one result a load case
  * @param bar the balance bar; null with a tandem master
  * @param failures a circuit or the booster failed
+ * @param weakened air in one circuit, all brakes hot
  * @param panicPush pressures of a frightened leg
  * @param effortFor efforts of the heaviest load case at the decelerations that published rules ask for
  * @param stopsFrom stops from the speeds that published tests use
@@ -42,6 +43,7 @@ public record Analysis(
         List<LoadCaseResult> loadCases,
         @Nullable BarState bar,
         List<Failure> failures,
+        List<Failure> weakened,
         PanicPush panicPush,
         List<EffortFor> effortFor,
         List<StopFrom> stopsFrom,

@@ -71,6 +71,7 @@ public final class Cars {
             intent.least_stroke_left: 0.15
             intent.balance_margin: 0.05
             intent.panic_push: 1300 N
+            intent.air_in_one_circuit: 0.05
             """;
 
     /** N/m: a mount that moves less than a picometre under any foot. */

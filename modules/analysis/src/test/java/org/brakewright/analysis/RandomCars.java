@@ -70,7 +70,7 @@ final class RandomCars {
                 random.nextBoolean() ? twin() : tandem(),
                 circuit(),
                 circuit(),
-                new Aims(in(0.5, 1.1), in(200, 600), in(0.04, 0.09), 0.2, 0.15, 0.05, in(800, 2000)),
+                new Aims(in(0.5, 1.1), in(200, 600), in(0.04, 0.09), 0.2, 0.15, 0.05, in(800, 2000), 0.05),
                 Use.ROAD,
                 List.of(),
                 new Checks(null, null, null, null, null, null),

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.brakewright.findings.rules.AdhesionEfficiency;
 import org.brakewright.findings.rules.AdjustableBalance;
+import org.brakewright.findings.rules.AirInCircuit;
 import org.brakewright.findings.rules.AllWheelsLock;
 import org.brakewright.findings.rules.BarFloat;
 import org.brakewright.findings.rules.BarRange;
@@ -11,6 +12,7 @@ import org.brakewright.findings.rules.BarTilt;
 import org.brakewright.findings.rules.CheckedOnCar;
 import org.brakewright.findings.rules.DrumSelfLock;
 import org.brakewright.findings.rules.DrumSensitivity;
+import org.brakewright.findings.rules.Fade;
 import org.brakewright.findings.rules.FailedCircuit;
 import org.brakewright.findings.rules.FrontFirst;
 import org.brakewright.findings.rules.FrontShare;
@@ -39,6 +41,8 @@ public final class Rules {
             new OverCentre(),
             new MasterStroke(),
             new FailedCircuit(),
+            new AirInCircuit(),
+            new Fade(),
             new FrontShare(),
             new BarRange(),
             new BarTilt(),

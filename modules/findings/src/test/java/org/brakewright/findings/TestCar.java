@@ -67,6 +67,7 @@ public final class TestCar {
             intent.least_stroke_left: 0.15
             intent.balance_margin: 0.05
             intent.panic_push: 1335 N
+            intent.air_in_one_circuit: 0.05
             """;
 
     private static final String TWIN = """

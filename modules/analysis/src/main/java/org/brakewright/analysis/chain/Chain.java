@@ -59,6 +59,19 @@ public final class Chain {
         return new Chain(pedal, lever, apply.failed(piston), front, rear);
     }
 
+    /** The same car with a share of air in the fluid of one piston's circuit. */
+    public Chain aired(AxleEnd piston, double share) {
+        return new Chain(pedal, lever, ApplyChain.withAir(apply, piston, share), front, rear);
+    }
+
+    /** Brake force (N) that one piston gives the wheels of an axle that hang on it. */
+    public double force(AxleEnd axle, AxleEnd piston, ApplyState masters) {
+        boolean first = piston == AxleEnd.FRONT;
+        AxleBrake brake = axle == AxleEnd.FRONT ? front : rear;
+        Feeds feeds = first ? apply.front().feeds() : apply.rear().feeds();
+        return ofPiston(feeds, axle, first ? masters.front() : masters.rear(), brake::force);
+    }
+
     /** The pedal. */
     public Lever lever() {
         return lever;

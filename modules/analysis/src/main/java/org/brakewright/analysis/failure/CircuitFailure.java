@@ -1,7 +1,9 @@
 package org.brakewright.analysis.failure;
 
+import java.util.List;
 import org.brakewright.analysis.chain.Chain;
 import org.brakewright.analysis.chain.ChainState;
+import org.brakewright.analysis.chain.Pushed;
 import org.brakewright.analysis.failure.Failure.BarEnd;
 import org.brakewright.analysis.failure.Failure.What;
 import org.brakewright.analysis.hydraulics.FailedTwinChain;
@@ -14,7 +16,7 @@ import org.brakewright.model.vehicle.AxleEnd;
  * One circuit failed: its master or chamber runs to the end of its stroke, or the bar to its tilt limit, and the pedal
  * falls that much further.
  */
-final class CircuitFailure {
+final class CircuitFailure implements WeakCar {
     private final ResolvedBuild build;
     private final Chain whole;
     private final Chain chain;
@@ -27,11 +29,18 @@ final class CircuitFailure {
         this.piston = piston;
     }
 
-    /** The failure at a push (N) at the pad. */
-    Failure at(double push) {
+    @Override
+    public Chain chain() {
+        return chain;
+    }
+
+    @Override
+    public Failure at(double push) {
         Remaining left = Remaining.of(build, chain, push);
         ChainState state = left.pushed().state();
-        LeastDeceleration least = least(state);
+        LeastDeceleration least = least(left.pushed());
+        Pushed intact = whole.atPedalForce(state.pedalForce());
+        BarEnd barEnd = barEnd(livePiston(left));
         return new Failure(
                 what(),
                 push,
@@ -40,10 +49,12 @@ final class CircuitFailure {
                 least.loadCase(),
                 least.gripLimited(),
                 left.pushed().padTravel(),
-                left.pushed().padTravel()
-                        - whole.atPedalForce(state.pedalForce()).padTravel(),
+                left.pushed().padTravel() - intact.padTravel(),
                 left.reachesStop(),
-                barEnd(livePiston(left)));
+                barEnd,
+                barEnd != BarEnd.BINDS_AT_TILT_LIMIT,
+                Remaining.share(left.pushed(), intact),
+                List.of());
     }
 
     private What what() {
@@ -53,7 +64,9 @@ final class CircuitFailure {
         return piston == AxleEnd.FRONT ? What.FRONT_CIRCUIT : What.REAR_CIRCUIT;
     }
 
-    private LeastDeceleration least(ChainState state) {
+    @Override
+    public LeastDeceleration least(Pushed pushed) {
+        ChainState state = pushed.state();
         if (diagonal()) {
             return LeastDeceleration.oneDiagonal(build, state);
         }

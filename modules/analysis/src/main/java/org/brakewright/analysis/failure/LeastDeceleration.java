@@ -1,11 +1,14 @@
 package org.brakewright.analysis.failure;
 
+import java.util.List;
 import org.brakewright.analysis.chain.ChainState;
 import org.brakewright.analysis.vehicle.Loads;
 import org.brakewright.kernel.dynamics.AxleLoads;
 import org.brakewright.kernel.dynamics.OneAxleBraked;
+import org.brakewright.kernel.roots.Crossing;
 import org.brakewright.model.resolved.ResolvedBuild;
 import org.brakewright.model.resolved.ResolvedLoadCase;
+import org.brakewright.model.vehicle.AxleEnd;
 
 /**
  * The least deceleration over the load cases for given brake forces.
@@ -15,6 +18,8 @@ import org.brakewright.model.resolved.ResolvedLoadCase;
  * @param gripLimited whether tyre grip, not brake force, sets it
  */
 record LeastDeceleration(double decelerationG, String loadCase, boolean gripLimited) {
+    /** Relative to the weight. */
+    private static final double ROUNDING = 1e-9;
 
     /** Only one axle braked with a force in N. */
     static LeastDeceleration oneAxle(ResolvedBuild build, double force, boolean front) {
@@ -44,6 +49,42 @@ record LeastDeceleration(double decelerationG, String loadCase, boolean gripLimi
         for (ResolvedLoadCase loadCase : build.car().loadCases()) {
             double weight = Loads.of(build.car(), loadCase).weight();
             least = least.or(state.totalForce() / weight, build.car().grip(), loadCase.name());
+        }
+        return least;
+    }
+
+    /**
+     * Brake force on wheels of an axle.
+     *
+     * @param axle that the wheels are on
+     * @param share of that axle's wheels
+     * @param force as long as they turn, N
+     */
+    record Braked(AxleEnd axle, double share, double force) {
+        double atGrip(AxleLoads loads, double grip, double decelerationG) {
+            double load = axle == AxleEnd.FRONT ? loads.front(decelerationG) : loads.rear(decelerationG);
+            return Math.min(force, grip * share * load);
+        }
+    }
+
+    /** Each of some wheels braked with its force, or at its grip where that is less. */
+    static LeastDeceleration held(ResolvedBuild build, List<Braked> braked) {
+        double grip = build.car().grip();
+        double force = braked.stream().mapToDouble(Braked::force).sum();
+        LeastDeceleration least = new LeastDeceleration(Double.POSITIVE_INFINITY, "", false);
+        for (ResolvedLoadCase loadCase : build.car().loadCases()) {
+            AxleLoads loads = Loads.of(build.car(), loadCase);
+            double held = Crossing.between(
+                            z -> braked.stream()
+                                            .mapToDouble(each -> each.atGrip(loads, grip, z))
+                                            .sum()
+                                    - z * loads.weight(),
+                            0,
+                            grip * (1 + ROUNDING))
+                    .orElse(grip);
+            double byForce = force / loads.weight();
+            double byGrip = byForce - held > ROUNDING ? held : Double.POSITIVE_INFINITY;
+            least = least.or(byForce, Math.min(byGrip, loads.liftOffDecelerationG()), loadCase.name());
         }
         return least;
     }

@@ -5,6 +5,7 @@ import org.brakewright.analysis.chain.Pushed;
 import org.brakewright.analysis.hydraulics.Strokes;
 import org.brakewright.kernel.roots.Crossing;
 import org.brakewright.model.resolved.ResolvedBuild;
+import org.brakewright.model.vehicle.AxleEnd;
 
 /**
  * How much of a push arrives before pedal or masters are at their ends.
@@ -28,13 +29,19 @@ record Remaining(Pushed pushed, boolean reachesStop) {
         return new Remaining(chain.pushed(thrust), true);
     }
 
+    /** Brake force over that of the whole car under the same push; 0 while that has none. */
+    static double share(Pushed left, Pushed whole) {
+        double force = whole.state().totalForce();
+        return force == 0 ? 0 : left.state().totalForce() / force;
+    }
+
     /** How far (m) pedal or masters would go through their ends; below zero while all have travel left. */
     private static double beyondEnd(ResolvedBuild build, Chain chain, Pushed pushed) {
         double beyond = pushed.padTravel() - build.pedal().travelToStop();
-        if (!chain.apply().front().feeds().isEmpty()) {
+        if (chain.apply().endsPush(AxleEnd.FRONT)) {
             beyond = Math.max(beyond, pushed.frontStroke() - Strokes.front(build.apply()));
         }
-        if (!chain.apply().rear().feeds().isEmpty()) {
+        if (chain.apply().endsPush(AxleEnd.REAR)) {
             beyond = Math.max(beyond, pushed.rearStroke() - Strokes.rear(build.apply()));
         }
         return beyond;

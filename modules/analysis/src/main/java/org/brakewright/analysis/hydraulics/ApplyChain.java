@@ -8,7 +8,7 @@ import org.brakewright.model.resolved.ResolvedBuild;
 import org.brakewright.model.vehicle.AxleEnd;
 
 /** From the thrust on the masters' side of the pedal to pressures, strokes and the balance bar's tilt, quasi-static. */
-public sealed interface ApplyChain permits TwinChain, TandemChain, FailedTwinChain {
+public sealed interface ApplyChain permits TwinChain, TandemChain, FailedTwinChain, AiredChain {
 
     /** Everything under a thrust (N) at the balance bar's bearing or at the booster's rod. */
     ApplyState at(double thrust);
@@ -30,6 +30,19 @@ public sealed interface ApplyChain permits TwinChain, TandemChain, FailedTwinCha
 
     /** The same car with one piston's circuit open. */
     ApplyChain failed(AxleEnd piston);
+
+    /** The same car with a share of air in the fluid of one piston's circuit, as if no master ever bottomed. */
+    ApplyChain aired(AxleEnd piston, double share);
+
+    /** The same car with a share of air in the fluid of one piston's circuit, whose master may bottom. */
+    static ApplyChain withAir(ApplyChain whole, AxleEnd piston, double share) {
+        return AiredChain.of(whole, piston, share);
+    }
+
+    /** Whether a piston ends the push when it bottoms; one whose circuit has failed passes the push on. */
+    default boolean endsPush(AxleEnd piston) {
+        return !(piston == AxleEnd.FRONT ? front() : rear()).feeds().isEmpty();
+    }
 
     /** Piston that fills the front; with a diagonal split the one that fills the left front wheel. */
     Piston front();

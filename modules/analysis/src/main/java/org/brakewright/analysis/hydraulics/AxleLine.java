@@ -29,6 +29,11 @@ public record AxleLine(LineValves valves, CircuitVolume demand, double residualP
                 brake.thresholdPressure());
     }
 
+    /** The same line with a share of air in its fluid. */
+    AxleLine withFreeAir(double share) {
+        return new AxleLine(valves, demand.withFreeAir(share), residualPressure, threshold);
+    }
+
     /** Pressure (Pa) at the wheels for one at the master (Pa). */
     public double atWheels(double masterPressure) {
         return Math.max(residualPressure, valves.outlet(masterPressure));

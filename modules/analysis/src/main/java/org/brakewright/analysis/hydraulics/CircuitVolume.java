@@ -46,6 +46,11 @@ public final class CircuitVolume {
         return new CircuitVolume(brake, circuit);
     }
 
+    /** The same circuit with a share of air in its fluid. */
+    CircuitVolume withFreeAir(double share) {
+        return new CircuitVolume(brake, circuit.withFreeAir(share));
+    }
+
     /** Volume taken at a pressure (Pa), all causes, m3. */
     public double total(double pressure) {
         return pistonsOut(pressure) * wayToDisc

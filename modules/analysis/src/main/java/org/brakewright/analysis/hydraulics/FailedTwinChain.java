@@ -110,6 +110,11 @@ public record FailedTwinChain(TwinChain whole, AxleEnd open) implements ApplyCha
     }
 
     @Override
+    public ApplyChain aired(AxleEnd piston, double share) {
+        return new FailedTwinChain(whole.aired(piston, share), open);
+    }
+
+    @Override
     public Piston front() {
         return open == AxleEnd.FRONT ? whole.front().opened() : whole.front();
     }

@@ -80,6 +80,21 @@ public record Piston(double area, Spring spring, double lostStroke, Feeds feeds)
         return new Piston(area, spring, lostStroke, new Feeds(feeds.front(), 0, feeds.rear(), 0));
     }
 
+    /** The same piston with a share of air in the fluid of all its lines. */
+    Piston aired(double share) {
+        Feeds aired = new Feeds(
+                feeds.front().withFreeAir(share),
+                feeds.frontShare(),
+                feeds.rear().withFreeAir(share),
+                feeds.rearShare());
+        return new Piston(area, spring, lostStroke, aired);
+    }
+
+    /** Pressure (Pa) that a stroke (m) gives, up to one that it is known not to pass; none before the port is closed. */
+    double pressureAt(double stroke, double most) {
+        return Crossing.between(tried -> stroke(tried) - stroke, 0, most).orElse(0);
+    }
+
     /** Pressure and stroke under a push (N). */
     public PistonState at(double push) {
         double over = push - spring.force();

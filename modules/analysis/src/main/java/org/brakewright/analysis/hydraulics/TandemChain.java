@@ -87,6 +87,13 @@ record TandemChain(Optional<VacuumBooster> booster, Piston front, Piston rear, E
     }
 
     @Override
+    public ApplyChain aired(AxleEnd piston, double share) {
+        return piston == AxleEnd.FRONT
+                ? new TandemChain(booster, front.aired(share), rear, ends)
+                : new TandemChain(booster, front, rear.aired(share), ends);
+    }
+
+    @Override
     public double rodTravelPerStroke(AxleEnd piston) {
         return 1;
     }

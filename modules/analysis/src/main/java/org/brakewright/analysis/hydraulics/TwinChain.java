@@ -132,6 +132,13 @@ record TwinChain(BalanceBar bar, Rods rods, Piston front, Piston rear, Limits li
     }
 
     @Override
+    public TwinChain aired(AxleEnd piston, double share) {
+        return piston == AxleEnd.FRONT
+                ? new TwinChain(bar, rods, front.aired(share), rear, limits)
+                : new TwinChain(bar, rods, front, rear.aired(share), limits);
+    }
+
+    @Override
     public double rodTravelPerStroke(AxleEnd piston) {
         return piston == AxleEnd.FRONT ? bar.frontShare() : 1 - bar.frontShare();
     }

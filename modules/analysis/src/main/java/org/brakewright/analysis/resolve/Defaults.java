@@ -108,6 +108,9 @@ final class Defaults {
     static final Default PANIC_PUSH =
             practice(1335.0, 885.0, 2000.0, "300 lbf is the most a leg gives in the trade's view");
 
+    static final Default AIR_IN_ONE_CIRCUIT =
+            estimate(0.05, 0.02, 0.10, "some cubic centimetres of bubbles in a circuit opened and not bled well");
+
     private Defaults() {}
 
     /** Height of the centre of gravity by wheelbase (m). */

@@ -181,7 +181,8 @@ public final class Resolve {
                 aim(intent.leastReserve(), "least_reserve", Defaults.LEAST_RESERVE),
                 aim(intent.leastStrokeLeft(), "least_stroke_left", Defaults.LEAST_STROKE_LEFT),
                 aim(intent.balanceMargin(), "balance_margin", Defaults.BALANCE_MARGIN),
-                aim(intent.panicPush(), "panic_push", Defaults.PANIC_PUSH));
+                aim(intent.panicPush(), "panic_push", Defaults.PANIC_PUSH),
+                aim(intent.airInOneCircuit(), "air_in_one_circuit", Defaults.AIR_IN_ONE_CIRCUIT));
     }
 
     private double aim(@Nullable Given given, String key, Default assumed) {

@@ -57,7 +57,7 @@ public final class PageMaker {
                 charts.effort(),
                 charts.travel(),
                 tables.travelBudget(),
-                tables.failures(),
+                new FailureTable(show, assessment).table(),
                 tables.stops(),
                 new LedgerRows(show).of(assessment),
                 new Inputs(show).of(assessment),

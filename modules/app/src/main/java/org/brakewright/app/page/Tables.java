@@ -1,11 +1,9 @@
 package org.brakewright.app.page;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import org.brakewright.analysis.LoadCaseResult;
 import org.brakewright.analysis.balance.Lock;
-import org.brakewright.analysis.failure.Failure;
 import org.brakewright.analysis.hydraulics.Cause;
 import org.brakewright.analysis.pedal.TravelShare;
 import org.brakewright.analysis.vehicle.HardStop;
@@ -69,32 +67,6 @@ public final class Tables {
                 lock.axle().name().toLowerCase(Locale.ROOT),
                 g(lock.decelerationG()),
                 show.percent(lock.efficiency()));
-    }
-
-    /** Each failure at the same push. */
-    public PageView.Table failures() {
-        List<List<String>> rows = new ArrayList<>();
-        for (Failure failure : assessment.analysis().failures()) {
-            rows.add(List.of(
-                    failure.what().name().toLowerCase(Locale.ROOT).replace('_', ' '),
-                    g(failure.decelerationG()) + " (" + failure.loadCase() + ")",
-                    show.value(failure.livePressurePa(), Dimension.PRESSURE),
-                    show.value(failure.pedalTravelM(), Dimension.LENGTH),
-                    show.value(failure.pedalFallM(), Dimension.LENGTH),
-                    limitedBy(failure)));
-        }
-        double push = assessment.analysis().failures().getFirst().pedalForceN();
-        return new PageView.Table(
-                "With something failed, at " + show.value(push, Dimension.FORCE),
-                List.of("failed", "least deceleration", "pressure left", "pedal travel", "pedal falls", "limited by"),
-                List.copyOf(rows));
-    }
-
-    private static String limitedBy(Failure failure) {
-        if (failure.reachesStop()) {
-            return "pedal or master at its stop";
-        }
-        return failure.gripLimited() ? "tyre grip" : "brake force";
     }
 
     /** Stops from the speeds that published tests use. */

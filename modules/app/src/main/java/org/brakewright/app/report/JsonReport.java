@@ -44,6 +44,7 @@ public final class JsonReport {
                 analysis.loadCases(),
                 analysis.bar(),
                 analysis.failures(),
+                analysis.weakened(),
                 analysis.panicPush(),
                 analysis.effortFor(),
                 analysis.stopsFrom(),

@@ -31,6 +31,7 @@ import org.jspecify.annotations.Nullable;
  * @param loadCases one result a load case
  * @param bar the balance bar; null with a tandem master
  * @param failures a circuit or the booster failed
+ * @param weakened air in one circuit, all brakes hot
  * @param panicPush pressures of a frightened leg
  * @param effortFor efforts at the decelerations that published rules ask for
  * @param stopsFrom stops from the speeds that published tests use
@@ -53,6 +54,7 @@ public record Result(
         List<LoadCaseResult> loadCases,
         @Nullable BarState bar,
         List<Failure> failures,
+        List<Failure> weakened,
         PanicPush panicPush,
         List<EffortFor> effortFor,
         List<StopFrom> stopsFrom,

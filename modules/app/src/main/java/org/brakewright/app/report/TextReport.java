@@ -8,6 +8,7 @@ import org.brakewright.analysis.LoadCaseResult;
 import org.brakewright.app.page.BarMaker;
 import org.brakewright.app.page.BarView;
 import org.brakewright.app.page.DrumTable;
+import org.brakewright.app.page.FailureTable;
 import org.brakewright.app.page.LedgerRows;
 import org.brakewright.app.page.PageView;
 import org.brakewright.app.page.ParkingTable;
@@ -96,7 +97,7 @@ public final class TextReport {
         add(all, new PedalMaker(show).table(assessment.analysis().pedal()));
         BarView bar = new BarMaker(show).of(assessment);
         add(all, bar == null ? null : bar.table());
-        all.add(tables.failures());
+        all.add(new FailureTable(show, assessment).brief());
         all.add(tables.stops());
         add(all, new DrumTable(show).of(assessment.analysis()));
         add(all, new ParkingTable(show).of(assessment.analysis()));

@@ -2,8 +2,10 @@ package org.brakewright.app.words;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.brakewright.analysis.Analyse;
+import org.brakewright.analysis.resolve.Assumption;
 import org.brakewright.analysis.resolve.Resolution;
 import org.brakewright.analysis.resolve.Resolve;
 import org.brakewright.app.Cars;
@@ -47,6 +49,10 @@ final class OddCars {
             "front.rated_pressure=20 bar & rear.rated_pressure=20 bar",
             "front.rated_pressure=400 bar & rear.rated_pressure=400 bar",
             "front.rated_pressure= & rear.rated_pressure=",
+            "intent.air_in_one_circuit=0.4",
+            "intent.air_in_one_circuit=0.4 & intent.rule_sets=[state_assessment]",
+            "intent.air_in_one_circuit=0.02 & intent.rule_sets=[state_assessment]",
+            "intent.air_in_one_circuit=0.4 & pedal.travel_to_stop=300 mm & intent.rule_sets=[]",
             "checks.no_leak=no & checks.pushrods_retained=no & checks.brake_lights=yes");
 
     private static final List<String> TWIN = List.of(
@@ -165,6 +171,17 @@ final class OddCars {
             "intent.panic_push=2500 N" + SOFT_CALIPERS,
             "intent.panic_push=200 N" + SOFT_CALIPERS);
 
+    private static final String HOT = "front.pad_friction_hot=0.3 & rear.pad_friction_hot=0.3 & ";
+
+    private static final List<String> HOT_DISCS = List.of(
+            HOT + "intent.rule_sets=[un_r13h]",
+            HOT + "intent.rule_sets=[un_r13h] & pedal.linkage.pad_arm=90 mm",
+            HOT + "intent.rule_sets=[]",
+            "intent.rule_sets=[un_r13h] & pedal.linkage.pad_arm=90 mm",
+            HOT + "intent.rule_sets=[un_r13h] & front.pad_friction=0.6 & rear.pad_friction=0.6",
+            "rear.pad_friction_hot=0.2 & intent.rule_sets=[un_r13h] & front.pad_friction=0.6 & rear.pad_friction=0.6",
+            HOT + "intent.rule_sets=[un_r13h] & intent.hard_stop=1.5 g");
+
     private static final List<Facts> FACTS = Stream.of(
                     changed("hill-climber", EVERY_CAR),
                     changed("hill-climber", TWIN),
@@ -177,6 +194,7 @@ final class OddCars {
                     changed("hill-climber", PLUMBED_DISCS),
                     changed("hill-climber", BARS),
                     changed("heavy-tourer", MECHANISMS),
+                    changed("hill-climber", HOT_DISCS),
                     changed("heavy-tourer", EVERY_CAR),
                     changed("heavy-tourer", TANDEM.subList(0, 4)))
             .flatMap(List::stream)
@@ -227,7 +245,12 @@ final class OddCars {
             throw new AssertionError(name + ": " + BuildFile.read(text));
         }
         return switch (Resolve.resolve(usable.build())) {
-            case Resolution.Resolved resolved -> new Facts(resolved.build(), Analyse.analyse(resolved.build()));
+            case Resolution.Resolved resolved ->
+                new Facts(
+                        resolved.build(),
+                        Analyse.analyse(resolved.build()),
+                        resolved.ledger().stream()
+                                .collect(Collectors.toMap(Assumption::path, Assumption::tag, (first, again) -> first)));
             case Resolution.Unusable unusable -> throw new AssertionError(name + ": " + unusable.problems());
         };
     }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Function;
 import org.brakewright.analysis.Analyse;
 import org.brakewright.analysis.Analysis;
@@ -25,6 +26,8 @@ import org.jspecify.annotations.Nullable;
  * Trials are shared by all findings.
  */
 public final class Cures {
+    private static final Set<String> NOT_TRIED = Set.of("air_in_circuit", "fade");
+
     private final Build build;
     private final Map<String, Tag> assumed;
     private final List<Finding> before;
@@ -58,8 +61,11 @@ public final class Cures {
         return List.copyOf(cured);
     }
 
+    /** Only what trials judge again; they do without air and fade, which cost too much to try on every change. */
     private static boolean curable(Finding finding) {
-        return (finding.state() == State.STOP || finding.state() == State.CAUTION) && finding.limit() != null;
+        return !NOT_TRIED.contains(finding.key())
+                && (finding.state() == State.STOP || finding.state() == State.CAUTION)
+                && finding.limit() != null;
     }
 
     private Optional<Cure> cureOf(Finding finding) {

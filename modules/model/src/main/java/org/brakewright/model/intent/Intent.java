@@ -84,4 +84,15 @@ public record Intent(
                 most = 3000.0,
                 why = "a frightened leg lies within this")
         @Nullable
-        Given panicPush) {}
+        Given panicPush,
+
+        @Asked(
+                label = "air in one circuit, as a failure case",
+                dimension = RATIO,
+                least = 0.0,
+                most = 0.5,
+                why = "with more than half of it air a circuit has failed",
+                how =
+                        "Share of a circuit's fluid that is air when its pedal has gone soft: what you want the car to survive.")
+        @Nullable
+        Given airInOneCircuit) {}

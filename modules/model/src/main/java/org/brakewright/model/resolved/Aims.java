@@ -10,6 +10,7 @@ package org.brakewright.model.resolved;
  * @param leastStrokeLeft share of the master's stroke
  * @param balanceMargin share beyond the grip up to which the front must lock first
  * @param panicPush N
+ * @param airInOneCircuit share of a circuit's fluid that is air at atmosphere, as a failure case
  */
 public record Aims(
         double hardStopG,
@@ -18,4 +19,5 @@ public record Aims(
         double leastReserve,
         double leastStrokeLeft,
         double balanceMargin,
-        double panicPush) {}
+        double panicPush,
+        double airInOneCircuit) {}

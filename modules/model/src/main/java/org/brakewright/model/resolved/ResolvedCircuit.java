@@ -30,6 +30,22 @@ public record ResolvedCircuit(
         OptionalDouble residualPressure,
         Reservoir reservoir) {
 
+    /** The same circuit with a share of air in its fluid. */
+    public ResolvedCircuit withFreeAir(double share) {
+        return new ResolvedCircuit(
+                tubeLength,
+                tubeOutsideDiameter,
+                tubeWall,
+                tubeModulus,
+                hoseLength,
+                hoseExpansion,
+                trappedVolume,
+                bulkModulus,
+                share,
+                residualPressure,
+                reservoir);
+    }
+
     /**
      * What feeds a circuit.
      *
