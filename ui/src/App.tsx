@@ -1,5 +1,6 @@
 import type { Page } from './contract.ts';
 import { CaseCharts, CarCharts } from './charts/Charts.tsx';
+import { FeelChart } from './charts/FeelChart.tsx';
 import { ChainView } from './chain/ChainView.tsx';
 import { Inputs } from './inputs/Inputs.tsx';
 import { Announcer } from './parts/Announcer.tsx';
@@ -51,7 +52,10 @@ function Workbench({ page }: { page: Page }) {
           <div class="results">
             {chosen && <CaseCharts loadCase={chosen} />}
             <CarCharts page={page} />
-            <TravelBudget rows={page.travel_budget} />
+            <div class="pair">
+              <TravelBudget rows={page.travel_budget} />
+              <FeelChart feel={page.feel_chart} />
+            </div>
             <section aria-labelledby="failures-title">
               <h2 id="failures-title">When something fails</h2>
               <DataTable table={page.failures} />

@@ -2,6 +2,7 @@ package org.brakewright.analysis.feel;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalDouble;
 import java.util.SortedSet;
 import java.util.TreeSet;
 import org.brakewright.analysis.chain.Chain;
@@ -59,7 +60,18 @@ final class FeltPedal {
         return new FeelCurve(
                 List.copyOf(points),
                 end,
+                runOut(points.getLast()),
                 hardStopForce == null ? null : curve.pushed(hardStopForce).padTravel());
+    }
+
+    /** Where the booster has given all it can, when that comes before the curve's last point. */
+    private @Nullable FeelPoint runOut(FeelPoint last) {
+        OptionalDouble thrust = chain.apply().runOut();
+        if (thrust.isEmpty()) {
+            return null;
+        }
+        FeelPoint there = point(chain.pushed(thrust.getAsDouble()));
+        return there.pedalForceN() <= last.pedalForceN() && there.padTravelM() <= last.padTravelM() ? there : null;
     }
 
     /** Closer together at first, and both sides of every bend. */

@@ -6,6 +6,7 @@ import java.util.Locale;
 import java.util.function.BiFunction;
 import org.brakewright.analysis.LoadCaseResult;
 import org.brakewright.app.page.DrumTable;
+import org.brakewright.app.page.FeelView;
 import org.brakewright.app.page.LedgerRows;
 import org.brakewright.app.page.PageView;
 import org.brakewright.app.page.ParkingTable;
@@ -50,6 +51,7 @@ public final class TextReport {
                 .append("\n\n");
         assessment.findings().forEach(finding -> text.append(finding(finding)));
         tables(assessment).forEach(table -> text.append('\n').append(Columns.write(table)));
+        text.append('\n').append(feel(assessment));
         text.append('\n').append(ledger(assessment));
         return text.toString();
     }
@@ -97,6 +99,14 @@ public final class TextReport {
         if (table != null) {
             all.add(table);
         }
+    }
+
+    private String feel(Assessment assessment) {
+        StringBuilder text = new StringBuilder("How firm the pedal may be\n");
+        for (String sentence : new FeelView(show).sentences(assessment)) {
+            text.append(Wrap.lines(sentence, WIDTH, "  ")).append('\n');
+        }
+        return text.toString();
     }
 
     private String ledger(Assessment assessment) {
