@@ -4,14 +4,12 @@ import java.util.Optional;
 import java.util.function.DoublePredicate;
 import org.brakewright.model.hydraulics.CircuitSplit;
 import org.brakewright.model.resolved.ResolvedApply;
-import org.brakewright.model.resolved.ResolvedApply.Bar;
 import org.brakewright.model.resolved.ResolvedApply.Boost;
 import org.brakewright.model.resolved.ResolvedApply.Master;
 import org.brakewright.model.resolved.ResolvedApply.Valve;
 import org.brakewright.model.resolved.ResolvedBrake;
 import org.brakewright.model.resolved.ResolvedBuild;
 import org.brakewright.model.resolved.ResolvedCircuit;
-import org.brakewright.model.resolved.ResolvedMechanism;
 import org.brakewright.model.resolved.ResolvedPedal;
 import org.brakewright.model.vehicle.AxleEnd;
 
@@ -102,7 +100,7 @@ record BruteForce(ResolvedBuild build) {
                 build.pedal().ratio() * rodTravel, build.pedal().ratio()
             };
         }
-        Linkage linkage = new Linkage(build.pedal().mechanism().get());
+        LinkageByHand linkage = new LinkageByHand(build.pedal().mechanism().get());
         double angle = halve(0, 0.9, tried -> linkage.advance(tried) > rodTravel);
         double step = 1e-5;
         double rate = (linkage.advance(angle + step) - linkage.advance(angle - step)) / (2 * step);
@@ -251,76 +249,5 @@ record BruteForce(ResolvedBuild build) {
         double along = (pressure / PSI - HOSE[row - 1][0]) / (HOSE[row][0] - HOSE[row - 1][0]);
         double perFoot = HOSE[row - 1][1] + along * (HOSE[row][1] - HOSE[row - 1][1]);
         return circuit.hoseLength() * circuit.hoseExpansion() * perFoot / HOSE[2][1];
-    }
-
-    /** A bar as three forces and three points. */
-    private record BarByHand(Bar bar) {
-        double lean() {
-            return (bar.clevisSpacing() - bar.stance().masterSpacing())
-                    / 2
-                    / bar.stance().rodLength();
-        }
-
-        /** Pin of an end from the bearing: across and ahead. */
-        double[] pin(double side, double tilt) {
-            double along = bar.clevisSpacing() / 2 - side * bar.offset();
-            double across = along * Math.cos(tilt) + side * bar.stance().pinSetBack() * Math.sin(tilt);
-            double ahead = side * along * Math.sin(tilt) - bar.stance().pinSetBack() * Math.cos(tilt);
-            return new double[] {across, ahead};
-        }
-
-        /** Moments about the bearing: each rod's thrust at its arm, its sideways force lean times the thrust. */
-        double frontShare(double tilt) {
-            double[] front = pin(1, tilt);
-            double[] rear = pin(-1, tilt);
-            double atFront = front[0] + front[1] * lean();
-            double atRear = rear[0] + rear[1] * lean();
-            return Math.min(1, Math.max(0, atRear / (atFront + atRear)));
-        }
-
-        double rest() {
-            return Math.atan(bar.stance().restLead() / bar.clevisSpacing());
-        }
-
-        /** What a clevis goes beyond its piston as its pin moves sideways: lean times that. */
-        double swing(double side, double tilt) {
-            return lean() * (pin(side, tilt)[0] - pin(side, rest())[0]);
-        }
-
-        double lead(double frontStroke, double rearStroke, double tilt) {
-            return frontStroke
-                    + swing(1, tilt)
-                    - rearStroke
-                    - swing(-1, tilt)
-                    + bar.stance().restLead();
-        }
-
-        double bearing(double frontStroke, double rearStroke, double tilt) {
-            double toFront = 0.5 + bar.offset() / bar.clevisSpacing();
-            return toFront * (frontStroke + swing(1, tilt))
-                    + (1 - toFront) * (rearStroke + swing(-1, tilt))
-                    + bar.stance().pinSetBack() * (Math.cos(tilt) - Math.cos(rest()));
-        }
-    }
-
-    /** A slider-crank whose axis lies along x and whose pad is pushed forward below the pivot. */
-    private record Linkage(ResolvedMechanism points) {
-        double padArm() {
-            return Math.hypot(points.pad().x(), points.pad().y());
-        }
-
-        /** Advance of the rod's far end along x when the pedal has turned forward. */
-        double advance(double angle) {
-            return socket(angle) - socket(0);
-        }
-
-        private double socket(double angle) {
-            double x = points.pin().x() * Math.cos(angle) - points.pin().y() * Math.sin(angle);
-            double y = points.pin().x() * Math.sin(angle) + points.pin().y() * Math.cos(angle);
-            double dx = points.socket().x() - points.pin().x();
-            double dy = points.socket().y() - points.pin().y();
-            double off = points.socket().y() - y;
-            return x + Math.sqrt(dx * dx + dy * dy - off * off);
-        }
     }
 }

@@ -2,10 +2,10 @@ package org.brakewright.findings;
 
 import java.util.List;
 import org.brakewright.analysis.Analysis;
-import org.brakewright.analysis.chain.Solution;
 import org.brakewright.analysis.feel.Feel;
 import org.brakewright.analysis.ledger.Headline;
 import org.brakewright.analysis.ledger.LedgerEntry;
+import org.brakewright.analysis.solution.Solution;
 import org.brakewright.model.Build;
 import org.brakewright.model.resolved.ResolvedBuild;
 

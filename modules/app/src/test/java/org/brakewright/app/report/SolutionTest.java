@@ -2,7 +2,7 @@ package org.brakewright.app.report;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import org.brakewright.analysis.chain.Solution;
+import org.brakewright.analysis.solution.Solution;
 import org.brakewright.app.Cars;
 import org.junit.jupiter.api.Test;
 

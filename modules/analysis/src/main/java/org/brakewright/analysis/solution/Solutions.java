@@ -1,10 +1,13 @@
-package org.brakewright.analysis.chain;
+package org.brakewright.analysis.solution;
 
 import java.util.stream.DoubleStream;
 import java.util.stream.Stream;
 import org.brakewright.analysis.Analysis;
 import org.brakewright.analysis.EffortFor;
-import org.brakewright.analysis.chain.Solution.Ended;
+import org.brakewright.analysis.chain.Chain;
+import org.brakewright.analysis.chain.ChainCurve;
+import org.brakewright.analysis.chain.Pushed;
+import org.brakewright.analysis.solution.Solution.Ended;
 import org.brakewright.analysis.vehicle.HardStop;
 import org.brakewright.analysis.vehicle.OperatingPoint;
 import org.brakewright.model.resolved.ResolvedBuild;

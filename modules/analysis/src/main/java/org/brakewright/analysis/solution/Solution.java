@@ -1,4 +1,4 @@
-package org.brakewright.analysis.chain;
+package org.brakewright.analysis.solution;
 
 /**
  * How well pedal, bar, masters, valves and lines agree in the results that are told.
