@@ -1,5 +1,5 @@
 /** Points and charts of the invented car: plausible shapes, no law behind them. */
-import type { Chart, LoadCase, Point, Table } from '../src/contract.ts';
+import type { Chart, FeelChart, LoadCase, Point, Series, Table } from '../src/contract.ts';
 
 const DECELERATIONS = Array.from({ length: 19 }, (_, i) => Math.round((0.1 + i * 0.05) * 100) / 100);
 
@@ -116,3 +116,34 @@ function overDeceleration(title: string, y_label: string, y: (g: number) => numb
 
 export const effortChart = overDeceleration('Pedal effort', 'Effort (N)', (g) => 8 + 455 * g, 445, 'N');
 export const travelChart = overDeceleration('Pedal travel', 'Travel (mm)', (g) => 14 + 52 * g, 62, 'mm');
+
+const FORCES = Array.from({ length: 13 }, (_, i) => i * 50);
+
+function felt(label: string, style: Series['style'], travel: (force: number) => number): Series {
+  return { label, style, x: [0, ...FORCES.map(travel)], y: [0, ...FORCES] };
+}
+
+export const feelChart: FeelChart = {
+  chart: {
+    title: 'Force against travel',
+    description: 'At the hard stop (395 N) the pedal travels 47 mm firm, 58 mm as assumed, 74 mm soft.',
+    x_label: 'pedal travel, mm',
+    y_label: 'pedal force, N',
+    series: [
+      felt('firm', 'case_2', (force) => 6 + 2.06 * force ** 0.5),
+      felt('as assumed', 'case_1', (force) => 8 + 2.52 * force ** 0.5),
+      felt('soft', 'case_3', (force) => 10 + 3.22 * force ** 0.5),
+      { label: 'hard stop', style: 'limit', x: [0, 140], y: [395, 395] },
+      { label: 'pedal’s stop', style: 'ideal', x: [140, 140], y: [0, 600] },
+    ],
+  },
+  marks: [{ kind: 'end', label: 'the rear master bottoms', style: 'case_3', x: 88.9, y: 600 }],
+  table: {
+    caption: 'Pedal travel at each force',
+    columns: ['force', 'firm', 'as assumed', 'soft'],
+    rows: FORCES.map((force) => [
+      `${force} N`,
+      ...[2.06, 2.52, 3.22].map((rise, i) => `${(6 + 2 * i + rise * force ** 0.5).toFixed(0)} mm`),
+    ]),
+  },
+};

@@ -1,6 +1,6 @@
 /** A page about an invented car with real problems, for working on the page without the server. */
 import type { Page, UnitSystem } from '../src/contract.ts';
-import { effortChart, loadCase, travelChart } from './sampleCharts.ts';
+import { effortChart, feelChart, loadCase, travelChart } from './sampleCharts.ts';
 import { inputs } from './sampleInputs.ts';
 import { bar, pedal } from './sampleMechanism.ts';
 
@@ -79,6 +79,7 @@ export function samplePage(units: UnitSystem): Page {
     ],
     effort_chart: effortChart,
     travel_chart: travelChart,
+    feel_chart: feelChart,
     travel_budget: [
       { label: 'free play', where: 'pedal', text: '8.0 mm', share: 0.14 },
       { label: 'firewall flex', where: 'pedal', text: '9.5 mm', share: 0.16 },

@@ -1,5 +1,6 @@
 import type { Page } from './contract.ts';
 import { CaseCharts, CarCharts } from './charts/Charts.tsx';
+import { FeelChart } from './charts/FeelChart.tsx';
 import { ChainView } from './chain/ChainView.tsx';
 import { Inputs } from './inputs/Inputs.tsx';
 import { BarPanel } from './mechanism/BarPanel.tsx';
@@ -53,7 +54,10 @@ function Workbench({ page }: { page: Page }) {
           <div class="results">
             {chosen && <CaseCharts loadCase={chosen} />}
             <CarCharts page={page} />
-            <TravelBudget rows={page.travel_budget} />
+            <div class="pair">
+              <TravelBudget rows={page.travel_budget} />
+              <FeelChart feel={page.feel_chart} />
+            </div>
             <PedalPanel pedal={page.pedal} />
             {page.bar && <BarPanel bar={page.bar} />}
             <section aria-labelledby="failures-title">

@@ -30,6 +30,8 @@ export interface Page {
   /** Pedal effort and pedal travel over deceleration, one series a load case. */
   effort_chart: Chart;
   travel_chart: Chart;
+  /** Pedal force over pedal travel: firm, as assumed, soft. */
+  feel_chart: FeelChart;
   travel_budget: BudgetRow[];
   failures: Table;
   /** Stops from the speeds that published tests use. */
@@ -164,6 +166,24 @@ export interface Chart {
   x_label: string;
   y_label: string;
   series: Series[];
+}
+
+/** Pedal force over travel; the last one or two series are the hard stop's force and the pedal's stop. */
+export interface FeelChart {
+  chart: Chart;
+  /** What ends a curve early, and where a booster has given all it can. */
+  marks: FeelMark[];
+  /** Travel at round forces, for people who cannot see the chart. */
+  table: Table;
+}
+
+export interface FeelMark {
+  kind: 'end' | 'run_out';
+  /** "the front master bottoms" */
+  label: string;
+  style: Series['style'];
+  x: number;
+  y: number;
 }
 
 export interface Series {

@@ -49,7 +49,8 @@ function roomFor(chart: Chart): number {
   return Math.min(210, 20 + 7 * Math.max(...chart.series.map(({ label }) => label.length)));
 }
 
-function pathIn(plot: Plot, series: Series): string {
+/** Path of a series in a plot. */
+export function pathIn(plot: Plot, series: Series): string {
   return pathOf(
     series.x.map((x, i) => {
       const y = series.y[i] ?? null;

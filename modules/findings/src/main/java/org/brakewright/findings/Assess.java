@@ -7,11 +7,15 @@ import java.util.List;
 import java.util.Map;
 import org.brakewright.analysis.Analyse;
 import org.brakewright.analysis.Analysis;
+import org.brakewright.analysis.feel.Feel;
+import org.brakewright.analysis.feel.Feels;
 import org.brakewright.analysis.ledger.Headline;
 import org.brakewright.analysis.ledger.Ledger;
 import org.brakewright.analysis.resolve.Assumption;
 import org.brakewright.analysis.resolve.Resolution;
 import org.brakewright.analysis.resolve.Resolve;
+import org.brakewright.analysis.solution.Solutions;
+import org.brakewright.analysis.vehicle.HardStop;
 import org.brakewright.findings.cure.Cures;
 import org.brakewright.model.Build;
 import org.brakewright.model.Tag;
@@ -39,8 +43,15 @@ public final class Assess {
                 resolved.build(),
                 analysis,
                 headline,
+                feel(build, resolved, analysis),
+                Solutions.of(resolved.build(), analysis),
                 List.copyOf(findings),
                 Ledger.weigh(build, resolved.build(), resolved.ledger(), headline));
+    }
+
+    private static Feel feel(Build build, Resolution.Resolved resolved, Analysis analysis) {
+        HardStop stop = analysis.hardStop();
+        return Feels.of(build, resolved, stop == null ? null : stop.point().pedalForceN());
     }
 
     private static Map<String, Tag> assumed(List<Assumption> ledger) {

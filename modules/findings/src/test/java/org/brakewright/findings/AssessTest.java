@@ -42,6 +42,8 @@ class AssessTest {
                 assessed.resolved(),
                 assessed.analysis(),
                 assessed.headline(),
+                assessed.feel(),
+                assessed.solution(),
                 List.of(),
                 assessed.ledger());
         assertThat(bare.verdict()).isEqualTo(State.CANNOT_TELL);

@@ -143,7 +143,7 @@ public final class Chain {
     }
 
     /** Thrusts (N) at which something in the chain sets in or ends, rising. */
-    double[] bends() {
+    public double[] bends() {
         return apply.bends().filter(thrust -> thrust > 0).sorted().toArray();
     }
 }

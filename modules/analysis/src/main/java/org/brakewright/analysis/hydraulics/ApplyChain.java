@@ -1,5 +1,6 @@
 package org.brakewright.analysis.hydraulics;
 
+import java.util.OptionalDouble;
 import java.util.stream.DoubleStream;
 import org.brakewright.analysis.hydraulics.Piston.Feeds;
 import org.brakewright.model.hydraulics.CircuitSplit;
@@ -18,6 +19,11 @@ public sealed interface ApplyChain permits TwinChain, TandemChain, FailedTwinCha
      * changes its share as it turns.
      */
     DoubleStream bends();
+
+    /** Thrust (N) at which the booster has given all it can; empty without one. */
+    default OptionalDouble runOut() {
+        return OptionalDouble.empty();
+    }
 
     /** Whether pressures rise in straight lines between the bends. */
     boolean straight();

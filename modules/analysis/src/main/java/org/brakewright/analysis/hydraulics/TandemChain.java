@@ -1,6 +1,7 @@
 package org.brakewright.analysis.hydraulics;
 
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.stream.DoubleStream;
 import org.brakewright.analysis.hydraulics.Piston.Feeds;
 import org.brakewright.kernel.hydraulics.VacuumBooster;
@@ -67,6 +68,11 @@ record TandemChain(Optional<VacuumBooster> booster, Piston front, Piston rear, E
 
     private static DoubleStream bends(Piston chamber) {
         return chamber.feeds().isEmpty() ? DoubleStream.empty() : chamber.bends();
+    }
+
+    @Override
+    public OptionalDouble runOut() {
+        return booster.isPresent() ? OptionalDouble.of(booster.get().runOutInput()) : OptionalDouble.empty();
     }
 
     @Override

@@ -19,14 +19,14 @@ import org.brakewright.model.Origin;
  * What is uncertain about a car: every value with a ±, and everything in the ledger. Aims are wishes and checks are
  * readings of another day; neither makes the car another one. A range never leaves what the build file allows.
  */
-final class Inputs {
+public final class Inputs {
     private static final Pattern LOAD_CASE = Pattern.compile("car\\.load_cases\\[(\\d+)].*");
     private static final Pattern ITEM = Pattern.compile(".*\\[(\\d+)]");
 
     private Inputs() {}
 
     /** The uncertain inputs, those with a ± first. */
-    static List<Input> of(Build build, List<Assumption> ledger) {
+    public static List<Input> of(Build build, List<Assumption> ledger) {
         List<Input> inputs = new ArrayList<>();
         givens(build)
                 .filter(given -> given.quantity().tolerance() > 0)

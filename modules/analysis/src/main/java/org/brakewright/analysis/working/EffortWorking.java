@@ -54,6 +54,7 @@ final class EffortWorking {
         effort.masters();
         effort.valves(AxleEnd.FRONT, effort.pushed.apply().front().pressure());
         effort.valves(AxleEnd.REAR, effort.pushed.apply().rear().pressure());
+        effort.residual();
         effort.brakes();
         return List.copyOf(effort.steps);
     }
@@ -216,6 +217,15 @@ final class EffortWorking {
                 FORCE,
                 operand("F_f", point.frontForceN(), FORCE),
                 operand("F_r", point.rearForceN(), FORCE)));
+    }
+
+    private void residual() {
+        steps.add(step(
+                "solution_residual",
+                "",
+                pushed.apply().imbalance() * pushed.state().thrust(),
+                FORCE,
+                operand("F_rod", pushed.state().thrust(), FORCE)));
     }
 
     private static Step brake(String place, ResolvedBrake brake, double pressure, double tyre, double force) {

@@ -56,6 +56,7 @@ public final class PageMaker {
                 new LoadCases(show, charts, tables).of(assessment),
                 charts.effort(),
                 charts.travel(),
+                new FeelView(show).chart(assessment),
                 tables.travelBudget(),
                 new FailureTable(show, assessment).table(),
                 tables.stops(),

@@ -21,6 +21,7 @@ public record PageView(
         List<LoadCase> loadCases,
         Chart effortChart,
         Chart travelChart,
+        FeelChart feelChart,
         List<BudgetRow> travelBudget,
         Table failures,
         Table stops,
@@ -101,7 +102,13 @@ public record PageView(
     /** A chart of curves. */
     public record Chart(String title, String description, String xLabel, String yLabel, List<Series> series) {}
 
-    /** A curve. */
+    /** Counterpart of {@code FeelChart}. */
+    public record FeelChart(Chart chart, List<FeelMark> marks, Table table) {}
+
+    /** Counterpart of {@code FeelMark}. */
+    public record FeelMark(String kind, String label, String style, double x, double y) {}
+
+    /** Counterpart of {@code Series}. */
     public record Series(String label, String style, List<Double> x, List<@Nullable Double> y) {}
 
     /** Rear against front brake force. */

@@ -100,11 +100,19 @@ public final class Tables {
     }
 
     private PageView.BudgetRow budgetRow(TravelShare share, double whole) {
-        String where = share.where().name().toLowerCase(Locale.ROOT);
-        String label =
-                share.where() == TravelShare.Where.PEDAL ? words(share.cause()) : where + ", " + words(share.cause());
         return new PageView.BudgetRow(
-                label, where, show.value(share.padTravelM(), Dimension.LENGTH), share.padTravelM() / whole);
+                label(share),
+                share.where().name().toLowerCase(Locale.ROOT),
+                show.value(share.padTravelM(), Dimension.LENGTH),
+                share.padTravelM() / whole);
+    }
+
+    /** A cause with its circuit. */
+    static String label(TravelShare share) {
+        String cause = words(share.cause());
+        return share.where() == TravelShare.Where.PEDAL
+                ? cause
+                : share.where().name().toLowerCase(Locale.ROOT) + ", " + cause;
     }
 
     private static String words(Cause cause) {

@@ -53,7 +53,9 @@ public final class JsonReport {
                 analysis.parking(),
                 analysis.reservoirs(),
                 analysis.drainBack(),
-                analysis.pedal());
+                analysis.pedal(),
+                assessment.feel(),
+                assessment.solution());
     }
 
     private static Result.FindingText finding(Finding finding) {

@@ -8,11 +8,13 @@ import org.brakewright.analysis.balance.BarState;
 import org.brakewright.analysis.brake.DrumResult;
 import org.brakewright.analysis.chain.PanicPush;
 import org.brakewright.analysis.failure.Failure;
+import org.brakewright.analysis.feel.Feel;
 import org.brakewright.analysis.ledger.Headline;
 import org.brakewright.analysis.parking.ParkingState;
 import org.brakewright.analysis.pedal.PedalState;
 import org.brakewright.analysis.reservoir.DrainBack;
 import org.brakewright.analysis.reservoir.ReservoirDemand;
+import org.brakewright.analysis.solution.Solution;
 import org.brakewright.analysis.vehicle.HardStop;
 import org.brakewright.analysis.vehicle.StopFrom;
 import org.jspecify.annotations.Nullable;
@@ -41,6 +43,8 @@ import org.jspecify.annotations.Nullable;
  * @param reservoirs fluid held against fluid that wear takes, one a circuit
  * @param drainBack lines at rest, front and rear
  * @param pedal the pedal through its stroke
+ * @param feel pedal force against travel as assumed, as firm and as soft as it may be
+ * @param solution how well pedal, bar, masters and lines agree in what is told
  */
 public record Result(
         int resultFormat,
@@ -63,7 +67,9 @@ public record Result(
         @Nullable ParkingState parking,
         List<ReservoirDemand> reservoirs,
         List<DrainBack> drainBack,
-        PedalState pedal) {
+        PedalState pedal,
+        Feel feel,
+        Solution solution) {
 
     /**
      * The verdict.

@@ -9,6 +9,7 @@ import org.brakewright.app.page.BarMaker;
 import org.brakewright.app.page.BarView;
 import org.brakewright.app.page.DrumTable;
 import org.brakewright.app.page.FailureTable;
+import org.brakewright.app.page.FeelView;
 import org.brakewright.app.page.LedgerRows;
 import org.brakewright.app.page.PageView;
 import org.brakewright.app.page.ParkingTable;
@@ -58,6 +59,7 @@ public final class TextReport {
                         new PedalMaker(show).sentence(assessment.analysis().pedal()), WIDTH, ""))
                 .append('\n');
         tables(assessment).forEach(table -> text.append('\n').append(Columns.write(table)));
+        text.append('\n').append(feel(assessment));
         text.append('\n').append(ledger(assessment));
         return text.toString();
     }
@@ -108,6 +110,14 @@ public final class TextReport {
         if (table != null) {
             all.add(table);
         }
+    }
+
+    private String feel(Assessment assessment) {
+        StringBuilder text = new StringBuilder("How firm the pedal may be\n");
+        for (String sentence : new FeelView(show).sentences(assessment)) {
+            text.append(Wrap.lines(sentence, WIDTH, "  ")).append('\n');
+        }
+        return text.toString();
     }
 
     private String ledger(Assessment assessment) {
