@@ -1,6 +1,7 @@
 package org.brakewright.analysis;
 
 import java.util.List;
+import org.brakewright.analysis.balance.BalanceCase;
 import org.brakewright.analysis.balance.BarState;
 import org.brakewright.analysis.balance.ForceDiagram;
 import org.brakewright.analysis.brake.DrumResult;
@@ -10,6 +11,7 @@ import org.brakewright.analysis.parking.ParkingState;
 import org.brakewright.analysis.pedal.PedalState;
 import org.brakewright.analysis.reservoir.DrainBack;
 import org.brakewright.analysis.reservoir.ReservoirDemand;
+import org.brakewright.analysis.setting.Advice;
 import org.brakewright.analysis.vehicle.HardStop;
 import org.brakewright.analysis.vehicle.StopFrom;
 import org.jspecify.annotations.Nullable;
@@ -32,6 +34,8 @@ import org.jspecify.annotations.Nullable;
  * @param reservoirs fluid held against fluid that wear takes, one a circuit
  * @param drainBack lines at rest, front and rear
  * @param pedal the pedal through its stroke
+ * @param balanceCases the balance in every case of load, pads, air and engine; empty where only judgements are wanted
+ * @param advice best settings and other layouts; null where they were not asked for
  */
 public record Analysis(
         double pedalRatio,
@@ -48,7 +52,9 @@ public record Analysis(
         @Nullable ParkingState parking,
         List<ReservoirDemand> reservoirs,
         List<DrainBack> drainBack,
-        PedalState pedal) {
+        PedalState pedal,
+        List<BalanceCase> balanceCases,
+        @Nullable Advice advice) {
 
     /**
      * Effort of the heaviest load case at one of the decelerations of {@link #effortFor}.

@@ -5,8 +5,10 @@ import java.util.List;
 import org.brakewright.findings.rules.AdhesionEfficiency;
 import org.brakewright.findings.rules.AdjustableBalance;
 import org.brakewright.findings.rules.AllWheelsLock;
+import org.brakewright.findings.rules.BalanceCases;
 import org.brakewright.findings.rules.BarRange;
 import org.brakewright.findings.rules.BarTilt;
+import org.brakewright.findings.rules.BestSetting;
 import org.brakewright.findings.rules.CheckedOnCar;
 import org.brakewright.findings.rules.DrumSelfLock;
 import org.brakewright.findings.rules.DrumSensitivity;
@@ -29,6 +31,7 @@ import org.brakewright.findings.rules.ValvePlacement;
 public final class Rules {
     private static final List<Rule> ALL = List.of(
             new RearLocksFirst(),
+            new BalanceCases(),
             new PedalEffort(),
             new PedalTravel(),
             new PedalReserve(),
@@ -48,6 +51,7 @@ public final class Rules {
             new FrontFirst(),
             new AdhesionEfficiency(),
             new AllWheelsLock(),
+            new BestSetting(),
             new AdjustableBalance(),
             new CheckedOnCar());
 

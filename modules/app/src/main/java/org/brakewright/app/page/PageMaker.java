@@ -59,6 +59,7 @@ public final class PageMaker {
                 tables.travelBudget(),
                 tables.failures(),
                 tables.stops(),
+                new BalanceTables(show, assessment).all(),
                 new LedgerRows(show).of(assessment),
                 new Inputs(show).of(assessment),
                 new WorkingViews(show).of(assessment),

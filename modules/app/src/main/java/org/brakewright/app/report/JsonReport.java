@@ -52,7 +52,9 @@ public final class JsonReport {
                 analysis.parking(),
                 analysis.reservoirs(),
                 analysis.drainBack(),
-                analysis.pedal());
+                analysis.pedal(),
+                analysis.balanceCases(),
+                analysis.advice());
     }
 
     private static Result.FindingText finding(Finding finding) {

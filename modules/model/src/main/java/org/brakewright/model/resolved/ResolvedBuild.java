@@ -36,4 +36,11 @@ public record ResolvedBuild(
         Use use,
         List<RuleSet> ruleSets,
         Checks checks,
-        Optional<ResolvedParking> parking) {}
+        Optional<ResolvedParking> parking) {
+
+    /** The same car with another apply system. */
+    public ResolvedBuild withApply(ResolvedApply other) {
+        return new ResolvedBuild(
+                name, car, front, rear, pedal, other, frontCircuit, rearCircuit, aims, use, ruleSets, checks, parking);
+    }
+}
