@@ -103,6 +103,13 @@ export function samplePage(units: UnitSystem): Page {
       columns: ['from', 'holds', 'stops in'],
       rows: [['100 km/h', '0.81 g', '58.6 m']],
     },
+    balance_tables: [
+      {
+        caption: 'Balance in every case',
+        columns: ['case', 'rear first from', 'tyres give'],
+        rows: [['driver, wet pads', '0.84 g', '0.90 g']],
+      },
+    ],
     ledger: [
       { path: 'front.pad_friction', title: 'pad friction, front', value: '0.38', range: '0.30 to 0.45', basis: 'street pads, common practice', tag: 'common practice', by_builder: false, rank: 1, moves: ['effort 340 to 500 N', 'balance 54 to 62 %'], how: 'Gauge the line pressure in a steady stop.' },
       { path: 'car.load_cases[0].cg_height', title: 'height of the centre of gravity', value: '470 mm', range: '420 to 520 mm', basis: 'low two-seaters', tag: 'estimate', by_builder: false, rank: 2, moves: ['margin \u22120.16 to \u22120.04 g'], how: 'Weigh one axle level and again with the other axle raised.' },

@@ -80,6 +80,12 @@ function Workbench({ page }: { page: Page }) {
                 <DataTable table={page.parking} />
               </section>
             )}
+            <section aria-labelledby="cases-title">
+              <h2 id="cases-title">Every case, best setting, other layouts</h2>
+              {page.balance_tables.map((table) => (
+                <DataTable key={table.caption} table={table} />
+              ))}
+            </section>
             <SpreadPanel />
             <Ledger rows={page.ledger} />
           </div>

@@ -36,6 +36,8 @@ export interface Page {
   failures: Table;
   /** Stops from the speeds that published tests use. */
   stops: Table;
+  /** The balance in every case, the best setting, and the same car with other layouts. */
+  balance_tables: Table[];
   ledger: LedgerRow[];
   inputs: Section[];
   workings: Working[];

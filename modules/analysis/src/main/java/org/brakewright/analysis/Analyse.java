@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.brakewright.analysis.balance.Balance;
+import org.brakewright.analysis.balance.BalanceCases;
 import org.brakewright.analysis.balance.BarStates;
 import org.brakewright.analysis.balance.ForceDiagram;
 import org.brakewright.analysis.balance.ForceDiagrams;
@@ -25,6 +26,7 @@ import org.brakewright.analysis.pedal.PedalStates;
 import org.brakewright.analysis.pedal.TravelShare;
 import org.brakewright.analysis.reservoir.DrainBacks;
 import org.brakewright.analysis.reservoir.ReservoirDemands;
+import org.brakewright.analysis.setting.Advice;
 import org.brakewright.analysis.vehicle.HardStop;
 import org.brakewright.analysis.vehicle.HardStops;
 import org.brakewright.analysis.vehicle.Loads;
@@ -47,30 +49,44 @@ public final class Analyse {
     private static final double[] RULE_DECELERATIONS = {6.43, 5.76, 2.9};
 
     private final ResolvedBuild build;
+    private final Depth depth;
     private final boolean withTables;
     private final Chain chain;
     private final ChainCurve curve;
     private final OperatingPoints points;
 
-    private Analyse(ResolvedBuild build, boolean withTables) {
+    /** How much is wanted. */
+    private enum Depth {
+        JUDGING,
+        TABLES,
+        ADVICE
+    }
+
+    private Analyse(ResolvedBuild build, Depth depth) {
         this.build = build;
-        this.withTables = withTables;
+        this.depth = depth;
+        this.withTables = depth != Depth.JUDGING;
         this.chain = Chain.of(build);
         this.curve = ChainCurve.of(chain);
         this.points = new OperatingPoints(build, curve);
     }
 
-    /** All numbers of a build. */
+    /** All numbers of a build but the advice. */
     public static Analysis analyse(ResolvedBuild build) {
-        return new Analyse(build, true).all();
+        return new Analyse(build, Depth.TABLES).all();
+    }
+
+    /** All numbers of a build with the best settings and other layouts, which takes a search. */
+    public static Analysis withAdvice(ResolvedBuild build) {
+        return new Analyse(build, Depth.ADVICE).all();
     }
 
     /**
-     * The numbers that judgements stand on, for trying many variants of a build: the tables over deceleration and the
-     * force diagrams are left empty, and no heat is followed.
+     * The numbers that judgements stand on, for trying many variants of a build: the tables over deceleration, the
+     * force diagrams, the cases, the heat and the advice are left out.
      */
     public static Analysis forJudging(ResolvedBuild build) {
-        return new Analyse(build, false).all();
+        return new Analyse(build, Depth.JUDGING).all();
     }
 
     private Analysis all() {
@@ -112,7 +128,9 @@ public final class Analyse {
                         GivingWay.of(chain, build.pedal().travelToStop()),
                         working(atHardStop),
                         withTables),
-                withTables ? HeatStates.of(build, curve, hardStop) : null);
+                withTables ? HeatStates.of(build, curve, hardStop) : null,
+                withTables ? BalanceCases.of(build, curve) : List.of(),
+                depth == Depth.ADVICE ? Advice.of(build) : null);
     }
 
     /** With a bar each piston gets its own thrust, else one rod pushes them both. */

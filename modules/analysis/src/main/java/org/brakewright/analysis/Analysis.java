@@ -1,6 +1,7 @@
 package org.brakewright.analysis;
 
 import java.util.List;
+import org.brakewright.analysis.balance.BalanceCase;
 import org.brakewright.analysis.balance.BarState;
 import org.brakewright.analysis.balance.ForceDiagram;
 import org.brakewright.analysis.brake.DrumResult;
@@ -11,6 +12,7 @@ import org.brakewright.analysis.parking.ParkingState;
 import org.brakewright.analysis.pedal.PedalState;
 import org.brakewright.analysis.reservoir.DrainBack;
 import org.brakewright.analysis.reservoir.ReservoirDemand;
+import org.brakewright.analysis.setting.Advice;
 import org.brakewright.analysis.vehicle.HardStop;
 import org.brakewright.analysis.vehicle.StopFrom;
 import org.jspecify.annotations.Nullable;
@@ -35,6 +37,8 @@ import org.jspecify.annotations.Nullable;
  * @param drainBack lines at rest, front and rear
  * @param pedal the pedal through its stroke
  * @param heat how hot the brakes get; null when no schedule is given, and while many variants are tried
+ * @param balanceCases the balance in every case of load, pads, air and engine; empty where only judgements are wanted
+ * @param advice best settings and other layouts; null where they were not asked for
  */
 public record Analysis(
         double pedalRatio,
@@ -53,7 +57,9 @@ public record Analysis(
         List<ReservoirDemand> reservoirs,
         List<DrainBack> drainBack,
         PedalState pedal,
-        @Nullable HeatState heat) {
+        @Nullable HeatState heat,
+        List<BalanceCase> balanceCases,
+        @Nullable Advice advice) {
 
     /**
      * Effort of the heaviest load case at one of the decelerations of {@link #effortFor}.

@@ -75,19 +75,6 @@ class BruteForceTest {
                 plain.armStiffness(),
                 plain.slack(),
                 Optional.of(new ResolvedMechanism(pad, pin, socket, 0)));
-        return new ResolvedBuild(
-                build.name(),
-                build.car(),
-                build.front(),
-                build.rear(),
-                jointed,
-                build.apply(),
-                build.frontCircuit(),
-                build.rearCircuit(),
-                build.aims(),
-                build.use(),
-                build.ruleSets(),
-                build.checks(),
-                build.parking());
+        return build.withPedal(jointed);
     }
 }

@@ -97,13 +97,19 @@ final class RandomCars {
                                 "loaded", mass * (1 - rear) + 0.2 * load, mass * rear + 0.8 * load, height)),
                 air(mass * 9.81),
                 engine(mass),
-                random.nextBoolean() ? OptionalDouble.of(in(0, 0.3)) : OptionalDouble.empty());
+                sensitivity());
     }
 
     private Optional<Aero> air(double weight) {
         return random.nextBoolean()
                 ? Optional.of(new Aero(in(20, 60), in(-0.1, 0.3) * weight, in(-0.1, 0.4) * weight, in(0, 0.4) * weight))
                 : Optional.empty();
+    }
+
+    /** Rarely any: load-sensitive tyres are slow to compute, since they make curves of lines. */
+    private OptionalDouble sensitivity() {
+        double drawn = random.nextBoolean() ? in(0, 0.3) : 0;
+        return drawn > 0.2 ? OptionalDouble.of(drawn - 0.1) : OptionalDouble.empty();
     }
 
     private Optional<EngineBraking> engine(double mass) {

@@ -19,6 +19,7 @@ import org.jspecify.annotations.Nullable;
 final class ScalarReading {
     /** What stands in parentheses at the end, unless it is part of a unit such as W/(m2 K). */
     private static final Pattern ORIGIN = Pattern.compile("^(.*?)(?<!/)\\s*\\(([^()]*)\\)\\s*$", Pattern.DOTALL);
+
     private static final Set<String> YES = Set.of("yes", "true");
     private static final Set<String> NO = Set.of("no", "false");
     private static final String ORIGINS = "measured, part sheet, assumed or computed, in parentheses behind the value";

@@ -33,7 +33,7 @@ public final class Assess {
     }
 
     private static Assessment assess(Build build, Resolution.Resolved resolved) {
-        Analysis analysis = Analyse.analyse(resolved.build());
+        Analysis analysis = Analyse.withAdvice(resolved.build());
         Facts facts = new Facts(resolved.build(), analysis, assumed(resolved.ledger()));
         Headline headline = Headline.of(analysis);
         List<Finding> findings = new ArrayList<>(new Cures(build, facts, Rules.judge(facts), Rules::judge).added());

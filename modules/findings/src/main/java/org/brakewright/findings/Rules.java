@@ -6,9 +6,11 @@ import org.brakewright.findings.rules.AdhesionEfficiency;
 import org.brakewright.findings.rules.AdjustableBalance;
 import org.brakewright.findings.rules.AirInCircuit;
 import org.brakewright.findings.rules.AllWheelsLock;
+import org.brakewright.findings.rules.BalanceCases;
 import org.brakewright.findings.rules.BarFloat;
 import org.brakewright.findings.rules.BarRange;
 import org.brakewright.findings.rules.BarTilt;
+import org.brakewright.findings.rules.BestSetting;
 import org.brakewright.findings.rules.CheckedOnCar;
 import org.brakewright.findings.rules.DrumSelfLock;
 import org.brakewright.findings.rules.DrumSensitivity;
@@ -35,6 +37,7 @@ import org.brakewright.findings.rules.ValvePlacement;
 public final class Rules {
     private static final List<Rule> ALL = List.of(
             new RearLocksFirst(),
+            new BalanceCases(),
             new PedalEffort(),
             new PedalTravel(),
             new PedalReserve(),
@@ -60,6 +63,7 @@ public final class Rules {
             new FrontFirst(),
             new AdhesionEfficiency(),
             new AllWheelsLock(),
+            new BestSetting(),
             new AdjustableBalance(),
             new CheckedOnCar());
 

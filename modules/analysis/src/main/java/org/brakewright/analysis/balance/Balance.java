@@ -42,8 +42,8 @@ public final class Balance {
      * @return empty when no pedal force locks a wheel
      */
     public Optional<Lock> lock(double grip) {
-        Crossed front = crossed(state -> situation.frontForce(state) - grip * situation.frontHold(state));
-        Crossed rear = crossed(state -> situation.rearForce(state) - grip * situation.rearHold(state));
+        Crossed front = front(grip);
+        Crossed rear = rear(grip);
         double inDoubt = MARGIN * Math.min(front.drawnG(), rear.drawnG());
         double frontG = decelerationG(front, inDoubt);
         double rearG = decelerationG(rear, inDoubt);
@@ -51,6 +51,22 @@ public final class Balance {
         return first == Double.POSITIVE_INFINITY
                 ? Optional.empty()
                 : Optional.of(new Lock(grip, axle(frontG, rearG), first, first / situation.greatestG(grip)));
+    }
+
+    /**
+     * Deceleration of the first lock at a grip on the curve as drawn, which is within a thousandth and takes a fraction of
+     * the time, g; infinite when no push locks a wheel.
+     */
+    public double firstLockAsDrawnG(double grip) {
+        return Math.min(front(grip).drawnG(), rear(grip).drawnG());
+    }
+
+    private Crossed front(double grip) {
+        return crossed(state -> situation.frontForce(state) - grip * situation.frontHold(state));
+    }
+
+    private Crossed rear(double grip) {
+        return crossed(state -> situation.rearForce(state) - grip * situation.rearHold(state));
     }
 
     /**

@@ -2,7 +2,6 @@ package org.brakewright.analysis.balance;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.OptionalDouble;
 import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
 import org.brakewright.analysis.chain.ChainCurve;
@@ -26,7 +25,7 @@ final class Inversions {
     private static final double NOTHING = 1e-12;
 
     /** Parts of a piece, up to {@link #TO_G}, in each of which load-sensitive tyres change the lead once at most. */
-    private static final int PARTS = 64;
+    private static final int PARTS = 32;
 
     private final ChainCurve curve;
     private final Situation situation;
@@ -97,10 +96,17 @@ final class Inversions {
 
     private DoubleStream crossings(int piece) {
         double step = judged(piece) / PARTS;
-        return IntStream.range(0, PARTS)
-                .mapToObj(part ->
-                        Crossing.between(share -> ahead(curve.on(piece, share)), part * step, (part + 1) * step))
-                .flatMapToDouble(OptionalDouble::stream);
+        DoubleStream.Builder found = DoubleStream.builder();
+        double before = ahead(curve.on(piece, 0));
+        for (int part = 1; part <= PARTS; part++) {
+            double after = ahead(curve.on(piece, part * step));
+            if (before * after <= 0) {
+                Crossing.between(share -> ahead(curve.on(piece, share)), (part - 1) * step, part * step)
+                        .ifPresent(found::add);
+            }
+            before = after;
+        }
+        return found.build();
     }
 
     /** Share of a piece that lies within what is looked at. */

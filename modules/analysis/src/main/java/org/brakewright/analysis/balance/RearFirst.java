@@ -15,9 +15,15 @@ public record RearFirst(double fromG, @Nullable Double toG) {
 
     /** Where the first of some stretches that matters begins, g; null when none does. */
     public static @Nullable Double critical(List<RearFirst> rising) {
+        RearFirst first = first(rising, JUDGED_FROM_G);
+        return first == null ? null : first.fromG();
+    }
+
+    /** The first of some stretches that reaches beyond a deceleration in g; null when none does. */
+    static @Nullable RearFirst first(List<RearFirst> rising, double judgedFromG) {
         for (RearFirst stretch : rising) {
-            if (stretch.matters()) {
-                return stretch.fromG();
+            if (stretch.reachesBeyond(judgedFromG)) {
+                return stretch;
             }
         }
         return null;
@@ -25,6 +31,10 @@ public record RearFirst(double fromG, @Nullable Double toG) {
 
     /** Whether it reaches beyond the gentlest braking, where who is first means nothing. */
     public boolean matters() {
-        return toG == null || toG > JUDGED_FROM_G;
+        return reachesBeyond(JUDGED_FROM_G);
+    }
+
+    private boolean reachesBeyond(double decelerationG) {
+        return toG == null || toG > decelerationG;
     }
 }

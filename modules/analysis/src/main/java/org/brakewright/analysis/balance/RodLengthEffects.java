@@ -42,21 +42,7 @@ final class RodLengthEffects {
 
     private Optional<Pushed> solved(Bar bar) {
         ResolvedApply apply = new ResolvedApply.Twin(twin.front(), twin.rear(), bar, twin.valves());
-        ResolvedBuild changed = new ResolvedBuild(
-                build.name(),
-                build.car(),
-                build.front(),
-                build.rear(),
-                build.pedal(),
-                apply,
-                build.frontCircuit(),
-                build.rearCircuit(),
-                build.aims(),
-                build.use(),
-                build.ruleSets(),
-                build.checks(),
-                build.parking(),
-                build.heat());
+        ResolvedBuild changed = build.withApply(apply);
         return ChainCurve.of(Chain.of(changed))
                 .reach(ChainState::totalForce, now.state().totalForce());
     }

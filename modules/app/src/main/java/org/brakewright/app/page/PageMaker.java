@@ -60,6 +60,7 @@ public final class PageMaker {
                 tables.travelBudget(),
                 new FailureTable(show, assessment).table(),
                 tables.stops(),
+                new BalanceTables(show, assessment).all(),
                 new LedgerRows(show).of(assessment),
                 new Inputs(show).of(assessment),
                 new WorkingViews(show).of(assessment),

@@ -25,6 +25,7 @@ public record PageView(
         List<BudgetRow> travelBudget,
         Table failures,
         Table stops,
+        List<Table> balanceTables,
         List<LedgerRow> ledger,
         List<Section> inputs,
         List<Working> workings,

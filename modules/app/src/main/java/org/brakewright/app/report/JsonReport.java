@@ -55,7 +55,9 @@ public final class JsonReport {
                 analysis.drainBack(),
                 analysis.pedal(),
                 assessment.feel(),
-                assessment.solution());
+                assessment.solution(),
+                analysis.balanceCases(),
+                analysis.advice());
     }
 
     private static Result.FindingText finding(Finding finding) {

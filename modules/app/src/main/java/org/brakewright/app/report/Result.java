@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Map;
 import org.brakewright.analysis.EffortFor;
 import org.brakewright.analysis.LoadCaseResult;
+import org.brakewright.analysis.balance.BalanceCase;
 import org.brakewright.analysis.balance.BarState;
 import org.brakewright.analysis.brake.DrumResult;
 import org.brakewright.analysis.chain.PanicPush;
@@ -14,6 +15,7 @@ import org.brakewright.analysis.parking.ParkingState;
 import org.brakewright.analysis.pedal.PedalState;
 import org.brakewright.analysis.reservoir.DrainBack;
 import org.brakewright.analysis.reservoir.ReservoirDemand;
+import org.brakewright.analysis.setting.Advice;
 import org.brakewright.analysis.solution.Solution;
 import org.brakewright.analysis.vehicle.HardStop;
 import org.brakewright.analysis.vehicle.StopFrom;
@@ -37,6 +39,8 @@ import org.jspecify.annotations.Nullable;
  * @param panicPush pressures of a frightened leg
  * @param effortFor efforts at the decelerations that published rules ask for
  * @param stopsFrom stops from the speeds that published tests use
+ * @param balanceCases the balance in every case of load, pads, air and engine
+ * @param advice best setting and other layouts; null where they were not asked for
  * @param ledger assumptions, heaviest first
  * @param drums every drum of the car
  * @param parking the parking brake; null when not given
@@ -69,7 +73,9 @@ public record Result(
         List<DrainBack> drainBack,
         PedalState pedal,
         Feel feel,
-        Solution solution) {
+        Solution solution,
+        List<BalanceCase> balanceCases,
+        @Nullable Advice advice) {
 
     /**
      * The verdict.

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.function.BiFunction;
 import org.brakewright.analysis.LoadCaseResult;
+import org.brakewright.app.page.BalanceTables;
 import org.brakewright.app.page.BarMaker;
 import org.brakewright.app.page.BarView;
 import org.brakewright.app.page.DrumTable;
@@ -103,6 +104,7 @@ public final class TextReport {
         all.add(tables.stops());
         add(all, new DrumTable(show).of(assessment.analysis()));
         add(all, new ParkingTable(show).of(assessment.analysis()));
+        all.addAll(new BalanceTables(show, assessment).all());
         return all;
     }
 

@@ -75,6 +75,8 @@ final class OddCars {
             "apply.front_master.stroke=10.5 mm & apply.rear_master.stroke=10.5 mm",
             "front.pad_friction=0.3 & intent.hard_stop=0.6 g",
             "front.threshold_pressure=6 bar",
+            "intent.rule_sets=[] & apply.balance_bar.offset=10 mm & car.grip=0.3",
+            "intent.rule_sets=[] & front.pad_friction=0.6 & rear.pad_friction=0.1 & car.grip=0.3",
             "apply.front_master.bore=2 in & apply.rear_master.bore=2 in & pedal.linkage.pad_arm=60 mm"
                     + " & front.pad_friction=0.1 & rear.pad_friction=0.1"
                     + " & intent.rule_sets=[student_competition, un_r13h]",
@@ -248,7 +250,7 @@ final class OddCars {
             case Resolution.Resolved resolved ->
                 new Facts(
                         resolved.build(),
-                        Analyse.analyse(resolved.build()),
+                        Analyse.withAdvice(resolved.build()),
                         resolved.ledger().stream()
                                 .collect(Collectors.toMap(Assumption::path, Assumption::tag, (first, again) -> first)));
             case Resolution.Unusable unusable -> throw new AssertionError(name + ": " + unusable.problems());

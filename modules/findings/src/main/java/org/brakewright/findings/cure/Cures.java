@@ -1,6 +1,7 @@
 package org.brakewright.findings.cure;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -13,7 +14,9 @@ import org.brakewright.analysis.resolve.Resolution;
 import org.brakewright.analysis.resolve.Resolve;
 import org.brakewright.findings.Facts;
 import org.brakewright.findings.Finding;
+import org.brakewright.findings.Rule;
 import org.brakewright.findings.State;
+import org.brakewright.findings.rules.BalanceCases;
 import org.brakewright.model.Build;
 import org.brakewright.model.Tag;
 import org.jspecify.annotations.Nullable;
@@ -23,10 +26,12 @@ import org.jspecify.annotations.Nullable;
  *
  * <p>A change that cures without making anything else worse is preferred; then one that costs something elsewhere, as
  * long as it makes no new stop and no stop worse that matters as much; then one that only lifts a stop to a caution.
- * Trials are shared by all findings.
+ * Trials are shared by all findings. They leave out the balance in every case, which takes long; so a change that would be
+ * offered is tried once more with it.
  */
 public final class Cures {
     private static final Set<String> NOT_TRIED = Set.of("air_in_circuit", "fade");
+    private static final Rule BALANCE_CASES = new BalanceCases();
 
     private final Build build;
     private final Map<String, Tag> assumed;
@@ -34,6 +39,7 @@ public final class Cures {
     private final Function<Facts, List<Finding>> judge;
     private final List<Change> changes;
     private final @Nullable Trial[] trials;
+    private final Map<Integer, Boolean> newStops = new HashMap<>();
 
     /**
      * Prepares cures for a car.
@@ -77,14 +83,17 @@ public final class Cures {
             if (becomes == null || becomes.compareTo(finding.state()) <= 0 || trial.refusedFor(finding)) {
                 continue;
             }
+            boolean partly = becomes == State.CAUTION;
+            boolean dear = !partly && !trial.worse().isEmpty();
+            if ((partly && partial != null) || (dear && costly != null) || newStopInSomeCase(i)) {
+                continue;
+            }
             Cure cure = new Cure(changes.get(i), becomes, trial.worse(), trial.headline());
-            if (becomes == State.CAUTION) {
-                partial = partial == null ? cure : partial;
-            } else if (!trial.worse().isEmpty()) {
-                costly = costly == null ? cure : costly;
-            } else {
+            if (!partly && !dear) {
                 return Optional.of(cure);
             }
+            partial = partly ? cure : partial;
+            costly = dear ? cure : costly;
         }
         return Optional.ofNullable(costly != null ? costly : partial);
     }
@@ -107,5 +116,24 @@ public final class Cures {
                 yield Trial.compare(before, after, Headline.of(analysis));
             }
         };
+    }
+
+    /** Whether a change that makes no stop in its trial makes one with other pads or at speed. */
+    private boolean newStopInSomeCase(int index) {
+        return newStops.computeIfAbsent(index, each -> switch (Resolve.resolve(
+                build, changes.get(each).values())) {
+            case Resolution.Unusable unusable -> true;
+            case Resolution.Resolved resolved ->
+                isNewStop(BALANCE_CASES.judge(new Facts(resolved.build(), Analyse.analyse(resolved.build()), assumed)));
+        });
+    }
+
+    private boolean isNewStop(List<Finding> after) {
+        return isStop(after) && !isStop(before);
+    }
+
+    private static boolean isStop(List<Finding> findings) {
+        return findings.stream()
+                .anyMatch(each -> each.state() == State.STOP && each.key().equals(BALANCE_CASES.key()));
     }
 }

@@ -2,6 +2,7 @@ package org.brakewright.findings.rules;
 
 import java.util.List;
 import org.brakewright.analysis.LoadCaseResult;
+import org.brakewright.analysis.balance.EfficiencyLine;
 import org.brakewright.analysis.balance.Lock;
 import org.brakewright.findings.Facts;
 import org.brakewright.findings.Figure;
@@ -15,8 +16,6 @@ import org.jspecify.annotations.Nullable;
 
 /** UN R13-H asks z >= 0.1 + 0.70 (k - 0.2) at the first lock, for grips k from 0.2 to 0.8. */
 public final class AdhesionEfficiency implements Rule {
-    private static final double FROM_GRIP = 0.2;
-    private static final double TO_GRIP = 0.8;
     private static final double ROUNDING = 1e-9;
 
     @Override
@@ -33,7 +32,7 @@ public final class AdhesionEfficiency implements Rule {
         if (worst == null) {
             return List.of();
         }
-        double needed = needed(worst.grip());
+        double needed = EfficiencyLine.needed(worst.grip());
         State state = worst.decelerationG() < needed ? State.STOP : Standing.whenMet(Tag.FROM_MEMORY);
         return List.of(Judged.as(state, this)
                 .found(Figure.g(worst.decelerationG()))
@@ -43,16 +42,12 @@ public final class AdhesionEfficiency implements Rule {
                 .finding());
     }
 
-    /** Least deceleration in g at a grip. */
-    static double needed(double grip) {
-        return 0.1 + 0.70 * (grip - 0.2);
-    }
-
     private static @Nullable Lock worst(Facts facts) {
         Lock worst = null;
         for (LoadCaseResult loadCase : facts.analysis().loadCases()) {
             for (Lock lock : loadCase.lock()) {
-                boolean judged = lock.grip() >= FROM_GRIP - ROUNDING && lock.grip() <= TO_GRIP + ROUNDING;
+                boolean judged = lock.grip() >= EfficiencyLine.FROM_GRIP - ROUNDING
+                        && lock.grip() <= EfficiencyLine.TO_GRIP + ROUNDING;
                 if (judged && (worst == null || margin(lock) < margin(worst))) {
                     worst = lock;
                 }
@@ -62,6 +57,6 @@ public final class AdhesionEfficiency implements Rule {
     }
 
     private static double margin(Lock lock) {
-        return lock.decelerationG() - needed(lock.grip());
+        return lock.decelerationG() - EfficiencyLine.needed(lock.grip());
     }
 }

@@ -47,7 +47,7 @@ public final class RearLocksFirst implements Rule {
     }
 
     /** A stretch that ends, as before the knee of a valve, is told with its end while it is within the grip. */
-    private static void describe(Judged judged, @Nullable RearFirst stretch, boolean withinGrip) {
+    static void describe(Judged judged, @Nullable RearFirst stretch, boolean withinGrip) {
         if (stretch == null) {
             judged.saying("never");
             return;

@@ -8,6 +8,7 @@ import static org.brakewright.findings.Judgement.limit;
 import static org.brakewright.findings.Judgement.limitValue;
 import static org.brakewright.findings.Judgement.only;
 
+import org.brakewright.analysis.balance.EfficiencyLine;
 import org.brakewright.findings.Finding;
 import org.brakewright.findings.State;
 import org.brakewright.findings.TestCar;
@@ -23,7 +24,7 @@ class AdhesionEfficiencyTest {
     @ParameterizedTest
     @CsvSource({"0.343, 0.20", "0.486, 0.30", "0.771, 0.50", "0.800, 0.52"})
     void followsTheLine(double grip, double deceleration) {
-        assertThat(AdhesionEfficiency.needed(grip)).isCloseTo(deceleration, within(0.0005));
+        assertThat(EfficiencyLine.needed(grip)).isCloseTo(deceleration, within(0.0005));
     }
 
     /** The line starts at z = 0.1 for k = 0.2; this car locks there at 0.2 x 0.5/(0.7 - 0.04) = 0.1515 g. */

@@ -17,6 +17,9 @@ public sealed interface ResolvedApply {
         return valves().proportioning();
     }
 
+    /** The same with another proportioning valve, or with none at all. */
+    ResolvedApply withValve(Optional<Valve> other);
+
     /**
      * Two masters and a balance bar.
      *
@@ -25,7 +28,17 @@ public sealed interface ResolvedApply {
      * @param bar the balance bar
      * @param valves between masters and wheels
      */
-    record Twin(Master front, Master rear, Bar bar, Valves valves) implements ResolvedApply {}
+    record Twin(Master front, Master rear, Bar bar, Valves valves) implements ResolvedApply {
+        /** The same masters with the bar's bearing elsewhere, m toward the front clevis. */
+        public Twin withOffset(double offset) {
+            return new Twin(front, rear, bar.withOffset(offset), valves);
+        }
+
+        @Override
+        public Twin withValve(Optional<Valve> other) {
+            return new Twin(front, rear, bar, valves.with(other));
+        }
+    }
 
     /**
      * Tandem master with optional booster.
@@ -46,7 +59,12 @@ public sealed interface ResolvedApply {
             double secondaryStroke,
             Optional<Boost> booster,
             Valves valves)
-            implements ResolvedApply {}
+            implements ResolvedApply {
+        @Override
+        public Tandem withValve(Optional<Valve> other) {
+            return new Tandem(master, split, frontFedBy, primaryStroke, secondaryStroke, booster, valves.with(other));
+        }
+    }
 
     /**
      * A master cylinder.
@@ -68,7 +86,14 @@ public sealed interface ResolvedApply {
             double springForce,
             double springRate,
             double sealFriction,
-            OptionalDouble ratedPressure) {}
+            OptionalDouble ratedPressure) {
+        /** The same master with another bore in m. */
+        public Master withBore(double other) {
+            double otherArea = Math.PI / 4 * other * other;
+            return new Master(
+                    other, otherArea, stroke, lostStroke, springForce, springRate, sealFriction, ratedPressure);
+        }
+    }
 
     /**
      * A balance bar.
@@ -95,6 +120,12 @@ public sealed interface ResolvedApply {
         /** Lean (rad) of both rods with the bar square, plus when their far ends lie closer together than the clevises. */
         public double rodLean() {
             return Math.atan((clevisSpacing - stance.masterSpacing()) / 2 / stance.rodLength());
+        }
+
+        /** The same bar with its bearing elsewhere, m toward the front clevis. */
+        public Bar withOffset(double other) {
+            return new Bar(
+                    clevisSpacing, other, movementPerTurn, offsetLimit, tiltLimit, stance, sideFloat, lockedForRoad);
         }
     }
 
@@ -136,6 +167,11 @@ public sealed interface ResolvedApply {
         public static Valves none() {
             return new Valves(Optional.empty(), Optional.empty(), Optional.empty());
         }
+
+        /** The same with another first proportioning valve; without one the second goes too. */
+        Valves with(Optional<Valve> other) {
+            return new Valves(other, other.isPresent() ? second : Optional.empty(), metering);
+        }
     }
 
     /**
@@ -154,5 +190,10 @@ public sealed interface ResolvedApply {
      * @param line it sits in
      * @param adjustable whether the knee can be set
      */
-    record Valve(double knee, double slope, AxleEnd line, boolean adjustable) {}
+    record Valve(double knee, double slope, AxleEnd line, boolean adjustable) {
+        /** The same valve with another knee, Pa. */
+        public Valve withKnee(double other) {
+            return new Valve(other, slope, line, adjustable);
+        }
+    }
 }

@@ -38,4 +38,43 @@ public record ResolvedBuild(
         List<RuleSet> ruleSets,
         Checks checks,
         Optional<ResolvedParking> parking,
-        Optional<ResolvedHeat> heat) {}
+        Optional<ResolvedHeat> heat) {
+
+    /** The same car with another pedal. */
+    public ResolvedBuild withPedal(ResolvedPedal other) {
+        return new ResolvedBuild(
+                name,
+                car,
+                front,
+                rear,
+                other,
+                apply,
+                frontCircuit,
+                rearCircuit,
+                aims,
+                use,
+                ruleSets,
+                checks,
+                parking,
+                heat);
+    }
+
+    /** The same car with another apply system. */
+    public ResolvedBuild withApply(ResolvedApply other) {
+        return new ResolvedBuild(
+                name,
+                car,
+                front,
+                rear,
+                pedal,
+                other,
+                frontCircuit,
+                rearCircuit,
+                aims,
+                use,
+                ruleSets,
+                checks,
+                parking,
+                heat);
+    }
+}

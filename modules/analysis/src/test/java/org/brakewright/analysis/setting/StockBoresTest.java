@@ -1,4 +1,4 @@
-package org.brakewright.findings.cure;
+package org.brakewright.analysis.setting;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;

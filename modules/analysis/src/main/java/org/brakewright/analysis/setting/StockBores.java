@@ -1,9 +1,9 @@
-package org.brakewright.findings.cure;
+package org.brakewright.analysis.setting;
 
 import java.util.Arrays;
 
 /** Bores in which master cylinders and wheel cylinders are commonly made; common practice, no source. */
-final class StockBores {
+public final class StockBores {
     private static final double INCH = 0.0254;
 
     /** 5/8, 0.70, 3/4, 13/16, 7/8, 15/16, 1, 1-1/16, 1-1/8, 1-1/4 in. */
@@ -15,13 +15,18 @@ final class StockBores {
 
     private StockBores() {}
 
+    /** Master bores, m. */
+    static double[] masters() {
+        return MASTERS.clone();
+    }
+
     /** Master bore a number of stock sizes away, or NaN beyond the range. */
-    static double master(double bore, int steps) {
+    public static double master(double bore, int steps) {
         return step(MASTERS, bore, steps);
     }
 
     /** Wheel cylinder bore a number of stock sizes away, or NaN beyond the range. */
-    static double wheelCylinder(double bore, int steps) {
+    public static double wheelCylinder(double bore, int steps) {
         return step(WHEEL_CYLINDERS, bore, steps);
     }
 
