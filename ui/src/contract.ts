@@ -170,22 +170,12 @@ export interface Chart {
   series: Series[];
 }
 
-/** Pedal force over travel; the last one or two series are the hard stop's force and the pedal's stop. */
+/** The last one or two series are the hard stop's force and the pedal's stop; marks: what ends a curve, where a booster runs out. */
 export interface FeelChart {
   chart: Chart;
-  /** What ends a curve early, and where a booster has given all it can. */
-  marks: FeelMark[];
-  /** Travel at round forces, for people who cannot see the chart. */
+  marks: { kind: 'end' | 'run_out'; label: string; x: number; y: number }[];
+  /** Travel at round forces. */
   table: Table;
-}
-
-export interface FeelMark {
-  kind: 'end' | 'run_out';
-  /** "the front master bottoms" */
-  label: string;
-  style: Series['style'];
-  x: number;
-  y: number;
 }
 
 export interface Series {

@@ -1,4 +1,4 @@
-import type { FeelChart as Feel, FeelMark } from '../contract.ts';
+import type { FeelChart as Feel } from '../contract.ts';
 import { linear, niceDomain } from '../logic/scale.ts';
 import { Axes, type Plot } from './Axes.tsx';
 import { ChartFigure } from './ChartFigure.tsx';
@@ -51,6 +51,6 @@ export function FeelChart({ feel }: { feel: Feel }) {
   );
 }
 
-function shapeOf(kind: FeelMark['kind'], x: number, y: number): string {
+function shapeOf(kind: Feel['marks'][number]['kind'], x: number, y: number): string {
   return kind === 'end' ? `M${x - 5} ${y - 5}l10 10M${x - 5} ${y + 5}l10 -10` : `M${x - 5} ${y}l5 -5 5 5 -5 5z`;
 }
