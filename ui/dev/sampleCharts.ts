@@ -137,7 +137,7 @@ export const feelChart: FeelChart = {
       { label: 'pedal’s stop', style: 'ideal', x: [140, 140], y: [0, 600] },
     ],
   },
-  marks: [{ kind: 'end', label: 'the rear master bottoms', style: 'case_3', x: 88.9, y: 600 }],
+  marks: [{ kind: 'end', label: 'the rear master bottoms', x: 88.9, y: 600 }],
   table: {
     caption: 'Pedal travel at each force',
     columns: ['force', 'firm', 'as assumed', 'soft'],

@@ -22,7 +22,8 @@ public final class Solutions {
 
     /** The residual of an analysis of a build, over its operating points, efforts and panic push. */
     public static Solution of(ResolvedBuild build, Analysis analysis) {
-        ChainCurve curve = ChainCurve.of(Chain.of(build));
+        Chain chain = Chain.of(build);
+        ChainCurve curve = ChainCurve.of(chain);
         double last = curve.bends().getLast().pedalForce();
         double[] forces = forces(analysis)
                 .filter(force -> force > 0 && force <= last * (1 + SAME))
@@ -31,7 +32,7 @@ public final class Solutions {
         double worst = 0;
         double there = 0;
         for (double force : forces) {
-            double residual = residual(curve.pushed(force), force);
+            double residual = residual(chain, curve.pushed(force), force);
             if (residual >= worst) {
                 worst = residual;
                 there = force;
@@ -41,9 +42,9 @@ public final class Solutions {
     }
 
     /** What masters and bar leave unbalanced, or the pedal's lever. */
-    private static double residual(Pushed pushed, double pedalForce) {
+    private static double residual(Chain chain, Pushed pushed, double pedalForce) {
         double atPad = Math.abs(pushed.state().pedalForce() / pedalForce - 1);
-        return Math.max(pushed.apply().imbalance(), atPad);
+        return Math.max(chain.apply().imbalance(pushed.apply()), atPad);
     }
 
     private static DoubleStream forces(Analysis analysis) {

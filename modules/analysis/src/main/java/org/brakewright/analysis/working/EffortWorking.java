@@ -39,13 +39,15 @@ import org.brakewright.model.vehicle.AxleEnd;
 final class EffortWorking {
     private final ResolvedBuild build;
     private final OperatingPoint point;
+    private final Chain chain;
     private final Pushed pushed;
     private final List<Step> steps = new ArrayList<>();
 
     private EffortWorking(ResolvedBuild build, OperatingPoint point) {
         this.build = build;
         this.point = point;
-        this.pushed = Chain.of(build).atPedalForce(point.pedalForceN());
+        this.chain = Chain.of(build);
+        this.pushed = chain.atPedalForce(point.pedalForceN());
     }
 
     static List<Step> steps(ResolvedBuild build, OperatingPoint point) {
@@ -223,7 +225,7 @@ final class EffortWorking {
         steps.add(step(
                 "solution_residual",
                 "",
-                pushed.apply().imbalance() * pushed.state().thrust(),
+                chain.apply().imbalance(pushed.apply()) * pushed.state().thrust(),
                 FORCE,
                 operand("F_rod", pushed.state().thrust(), FORCE)));
     }

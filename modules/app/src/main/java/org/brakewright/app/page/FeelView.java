@@ -127,24 +127,23 @@ public final class FeelView {
 
     private List<PageView.FeelMark> marks(Feel feel) {
         List<PageView.FeelMark> marks = new ArrayList<>();
-        marks(marks, "case_2", feel.firm());
-        marks(marks, "case_1", feel.asAssumed());
-        marks(marks, "case_3", feel.soft());
+        marks(marks, feel.firm());
+        marks(marks, feel.asAssumed());
+        marks(marks, feel.soft());
         return List.copyOf(marks);
     }
 
-    private void marks(List<PageView.FeelMark> marks, String style, FeelCurve curve) {
+    private void marks(List<PageView.FeelMark> marks, FeelCurve curve) {
         if (curve.end() != End.FORCE) {
-            marks.add(mark("end", words(curve.end()), style, curve.points().getLast()));
+            marks.add(mark("end", words(curve.end()), curve.points().getLast()));
         }
         if (curve.runOut() != null) {
-            marks.add(mark("run_out", "booster runs out", style, curve.runOut()));
+            marks.add(mark("run_out", "booster runs out", curve.runOut()));
         }
     }
 
-    private PageView.FeelMark mark(String kind, String label, String style, FeelPoint point) {
-        return new PageView.FeelMark(
-                kind, label, style, length.fromSi(point.padTravelM()), force.fromSi(point.pedalForceN()));
+    private PageView.FeelMark mark(String kind, String label, FeelPoint point) {
+        return new PageView.FeelMark(kind, label, length.fromSi(point.padTravelM()), force.fromSi(point.pedalForceN()));
     }
 
     private PageView.Table table(Feel feel) {

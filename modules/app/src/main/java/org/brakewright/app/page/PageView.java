@@ -107,7 +107,7 @@ public record PageView(
     public record FeelChart(Chart chart, List<FeelMark> marks, Table table) {}
 
     /** Counterpart of {@code FeelMark}. */
-    public record FeelMark(String kind, String label, String style, double x, double y) {}
+    public record FeelMark(String kind, String label, double x, double y) {}
 
     /** Counterpart of {@code Series}. */
     public record Series(String label, String style, List<Double> x, List<@Nullable Double> y) {}
