@@ -33,7 +33,7 @@ class CheckCommandTest {
                         "\nFine: ",
                         "\nAt each deceleration, driver only\n",
                         "\nWhat locks first, driver only\n",
-                        "\nWith something failed, at 500 N\n",
+                        "\nWith something failed or weak, at 500 N\n",
                         "\nWhat to measure next ");
     }
 
