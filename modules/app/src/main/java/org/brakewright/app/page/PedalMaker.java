@@ -38,7 +38,7 @@ public final class PedalMaker {
                         ? chart(
                                 pedal,
                                 "Angle of the rod through the stroke",
-                                "Angle between rod and master's axis in the pedal's plane, plus when the rod points above the axis.",
+                                "Angle between rod and master's axis in the pedal's plane, plus when the rod is turned anticlockwise from the axis.",
                                 "rod angle, deg",
                                 point -> Unit.DEGREE.fromSi(point.rodAngleRad()))
                         : null,
