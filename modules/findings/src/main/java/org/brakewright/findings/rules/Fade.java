@@ -105,7 +105,6 @@ public final class Fade implements Rule {
                         "front.pad_friction_hot",
                         "rear.pad_friction_hot",
                         "rear.brake_factor_hot",
-                        "rear.lining_friction_hot",
                         "pedal.ratio")
                 .finding();
     }
