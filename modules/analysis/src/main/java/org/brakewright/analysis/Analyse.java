@@ -17,6 +17,7 @@ import org.brakewright.analysis.chain.ChainState;
 import org.brakewright.analysis.chain.PanicPushes;
 import org.brakewright.analysis.chain.Pushed;
 import org.brakewright.analysis.chain.TravelBudget;
+import org.brakewright.analysis.clutch.ClutchStates;
 import org.brakewright.analysis.failure.Failures;
 import org.brakewright.analysis.heat.HeatStates;
 import org.brakewright.analysis.parking.ParkingStates;
@@ -105,7 +106,8 @@ public final class Analyse {
                 ReservoirDemands.of(build),
                 DrainBacks.of(build),
                 PedalStates.of(build, chain.lever(), working(atHardStop), withTables),
-                withTables ? HeatStates.of(build, curve, hardStop) : null);
+                withTables ? HeatStates.of(build, curve, hardStop) : null,
+                ClutchStates.of(build.clutch()));
     }
 
     /** With a bar each piston gets its own thrust, else one rod pushes them both. */

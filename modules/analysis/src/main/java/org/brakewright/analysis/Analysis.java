@@ -5,6 +5,7 @@ import org.brakewright.analysis.balance.BarState;
 import org.brakewright.analysis.balance.ForceDiagram;
 import org.brakewright.analysis.brake.DrumResult;
 import org.brakewright.analysis.chain.PanicPush;
+import org.brakewright.analysis.clutch.ClutchState;
 import org.brakewright.analysis.failure.Failure;
 import org.brakewright.analysis.heat.HeatState;
 import org.brakewright.analysis.parking.ParkingState;
@@ -34,6 +35,7 @@ import org.jspecify.annotations.Nullable;
  * @param drainBack lines at rest, front and rear
  * @param pedal the pedal through its stroke
  * @param heat how hot the brakes get; null when no schedule is given, and while many variants are tried
+ * @param clutch the clutch; null when not given
  */
 public record Analysis(
         double pedalRatio,
@@ -51,7 +53,8 @@ public record Analysis(
         List<ReservoirDemand> reservoirs,
         List<DrainBack> drainBack,
         PedalState pedal,
-        @Nullable HeatState heat) {
+        @Nullable HeatState heat,
+        @Nullable ClutchState clutch) {
 
     /**
      * Effort of the heaviest load case at one of the decelerations of {@link #effortFor}.

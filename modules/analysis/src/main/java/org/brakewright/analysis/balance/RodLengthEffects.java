@@ -56,7 +56,8 @@ final class RodLengthEffects {
                 build.ruleSets(),
                 build.checks(),
                 build.parking(),
-                build.heat());
+                build.heat(),
+                build.clutch());
         return ChainCurve.of(Chain.of(changed))
                 .reach(ChainState::totalForce, now.state().totalForce());
     }

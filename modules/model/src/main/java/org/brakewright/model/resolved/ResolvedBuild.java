@@ -23,6 +23,7 @@ import org.brakewright.model.proof.Checks;
  * @param checks what was looked at on the car
  * @param parking the parking brake; empty when not given
  * @param heat what heat works on; empty when no schedule is given
+ * @param clutch the clutch and its release; empty when not given
  */
 public record ResolvedBuild(
         String name,
@@ -38,4 +39,5 @@ public record ResolvedBuild(
         List<RuleSet> ruleSets,
         Checks checks,
         Optional<ResolvedParking> parking,
-        Optional<ResolvedHeat> heat) {}
+        Optional<ResolvedHeat> heat,
+        Optional<ResolvedClutch> clutch) {}
