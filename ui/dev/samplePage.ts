@@ -126,5 +126,6 @@ export function samplePage(units: UnitSystem): Page {
       rows: [['rear', 'leading trailing', '2.31', '2.31']],
     },
     parking: null,
+    clutch: null,
   };
 }

@@ -4,6 +4,7 @@ import { ChainView } from './chain/ChainView.tsx';
 import { Inputs } from './inputs/Inputs.tsx';
 import { Announcer } from './parts/Announcer.tsx';
 import { Cautions } from './parts/Cautions.tsx';
+import { ClutchPanel } from './parts/ClutchPanel.tsx';
 import { DataTable } from './parts/DataTable.tsx';
 import { Findings } from './parts/Findings.tsx';
 import { Headline } from './parts/Headline.tsx';
@@ -72,6 +73,7 @@ function Workbench({ page }: { page: Page }) {
                 <DataTable table={page.parking} />
               </section>
             )}
+            {page.clutch && <ClutchPanel clutch={page.clutch} />}
             <SpreadPanel />
             <Ledger rows={page.ledger} />
           </div>

@@ -61,10 +61,14 @@ public record ClutchState(
      *
      * @param leastM at which new and worn plate are both free
      * @param mostM at which neither cover nor slave is strained
-     * @param bestM 1 mm of bearing travel beyond free, or the middle when the room is less; null when there is no room
+     * @param bestM 1 mm of bearing travel and 15 mm of pedal beyond free, or the middle when the room is less; null when
+     *     there is no room
      */
     public record Stop(
-            double leastM, double mostM, @Nullable Double bestM) {}
+            double leastM, double mostM, @Nullable Double bestM) {
+        /** Pad travel that one factory leaves beyond the free point, from a secondary source, m. */
+        public static final double PAD_BEYOND_FREE = 15e-3;
+    }
 
     /**
      * What the clutch carries, as worn or as new as carries least.

@@ -80,7 +80,8 @@ public final class ClutchStates {
     }
 
     private static double beyond(ReleaseChain chain, PlateState plate) {
-        return chain.at(chain.gap() + plate.neededM() + BEYOND_FREE).padTravel();
+        double onBearing = chain.at(chain.gap() + plate.neededM() + BEYOND_FREE).padTravel();
+        return Math.max(onBearing, plate.freePadM() + Stop.PAD_BEYOND_FREE);
     }
 
     /** Pad travel (m) at which the cover, the slave or the master is at its end. */

@@ -31,10 +31,8 @@ public sealed interface ReleaseCover {
     /** Whether a travel (m) lies beyond what is known of the cover. */
     boolean beyondData(double bearingTravel);
 
-    /** Clamp force (N) that the force at the bearing implies where the plate lifts off. */
-    default double impliedClamp() {
-        return fingerRatio() * at(liftOff()).bearingForce();
-    }
+    /** Clamp force (N) that the force at the bearing implies. */
+    double impliedClamp();
 
     /** Bearing travel (m) that frees the plate: as the cover says, else lift-off and the clear gap times the finger ratio. */
     default double needed(Cover cover, Plate plate) {
@@ -97,6 +95,11 @@ public sealed interface ReleaseCover {
         }
 
         @Override
+        public double impliedClamp() {
+            return fingerRatio() * at(liftOff()).bearingForce();
+        }
+
+        @Override
         public double fingerRatio() {
             return law.spring().fingerRatio();
         }
@@ -125,9 +128,7 @@ public sealed interface ReleaseCover {
             ForceCurve curve = new ForceCurve(points.points().stream()
                     .map(point -> new ForceCurve.Point(point.travel(), point.force()))
                     .toList());
-            ForceCurve.Point peak = curve.points().stream()
-                    .max(Comparator.comparingDouble(ForceCurve.Point::force))
-                    .orElseThrow();
+            ForceCurve.Point peak = peak(curve);
             double there = clampLoad.isEmpty()
                     ? peak.travel()
                     : Crossing.between(
@@ -157,9 +158,21 @@ public sealed interface ReleaseCover {
             return new CoverPoint(Math.max(0, travel - liftOff) / fingerRatio, travel, force, left);
         }
 
+        /** The greatest force is that of lift-off, and all of it is clamp force. */
+        @Override
+        public double impliedClamp() {
+            return fingerRatio * peak(curve).force();
+        }
+
         @Override
         public boolean beyondData(double bearingTravel) {
             return curve.beyondData(bearingTravel);
+        }
+
+        private static ForceCurve.Point peak(ForceCurve curve) {
+            return curve.points().stream()
+                    .max(Comparator.comparingDouble(ForceCurve.Point::force))
+                    .orElseThrow();
         }
     }
 }

@@ -80,7 +80,7 @@ final class ResolveClutch {
         }
         return new ResolvedClutch.PedalSpring.OverCentre(
                 over.action(),
-                values.need(over.rate()),
+                values.need(over.springRate()),
                 values.need(over.freeLength()),
                 pin,
                 anchor,

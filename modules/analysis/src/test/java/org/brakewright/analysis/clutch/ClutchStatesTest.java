@@ -227,7 +227,7 @@ class ClutchStatesTest {
         WrittenCar helped = Clutches.FORK.with("""
                 clutch.pedal_spring.kind: over_centre
                 clutch.pedal_spring.action: pushes
-                clutch.pedal_spring.rate: 12 N/mm
+                clutch.pedal_spring.spring_rate: 12 N/mm
                 clutch.pedal_spring.free_length: 95 mm
                 clutch.pedal_spring.pin_radius: 60 mm
                 clutch.pedal_spring.anchor_radius: 130 mm
@@ -239,7 +239,7 @@ class ClutchStatesTest {
                 without.curve().getLast().effortN() - with.curve().getLast().effortN();
         assertThat(help).isCloseTo(7.00177 / 0.250, within(1e-3));
         assertThat(with.leastReturnN()).isPositive();
-        assertThat(state(helped.with("clutch.pedal_spring.rate: 60 N/mm"))
+        assertThat(state(helped.with("clutch.pedal_spring.spring_rate: 60 N/mm"))
                         .newPlate()
                         .leastReturnN())
                 .isNegative();

@@ -105,7 +105,7 @@ class ClutchRefusedTest {
                 clutch.cover.finger_ratio: 3
                 clutch.pedal_spring.kind: over_centre
                 clutch.pedal_spring.action: pulls
-                clutch.pedal_spring.rate: 5 N/mm
+                clutch.pedal_spring.spring_rate: 5 N/mm
                 clutch.pedal_spring.free_length: 100 mm
                 clutch.pedal_spring.pin_radius: 60 mm
                 clutch.pedal_spring.anchor_radius: 60 mm

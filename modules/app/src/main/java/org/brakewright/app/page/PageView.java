@@ -29,7 +29,8 @@ public record PageView(
         List<Working> workings,
         List<String> cautions,
         @Nullable Table drums,
-        @Nullable Table parking) {
+        @Nullable Table parking,
+        @Nullable Clutch clutch) {
 
     /** The verdict. */
     public record Verdict(String state, String word, String sentence, Counts counts) {}
@@ -126,6 +127,9 @@ public record PageView(
 
     /** A share of the travel. */
     public record BudgetRow(String label, String where, String text, double share) {}
+
+    /** The clutch. */
+    public record Clutch(Chart effortChart, Chart travelChart, Table table, List<BudgetRow> losses) {}
 
     /** A table. */
     public record Table(String caption, List<String> columns, List<List<String>> rows) {}

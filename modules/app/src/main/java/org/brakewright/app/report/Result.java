@@ -7,6 +7,7 @@ import org.brakewright.analysis.LoadCaseResult;
 import org.brakewright.analysis.balance.BarState;
 import org.brakewright.analysis.brake.DrumResult;
 import org.brakewright.analysis.chain.PanicPush;
+import org.brakewright.analysis.clutch.ClutchState;
 import org.brakewright.analysis.failure.Failure;
 import org.brakewright.analysis.ledger.Headline;
 import org.brakewright.analysis.parking.ParkingState;
@@ -40,6 +41,7 @@ import org.jspecify.annotations.Nullable;
  * @param reservoirs fluid held against fluid that wear takes, one a circuit
  * @param drainBack lines at rest, front and rear
  * @param pedal the pedal through its stroke
+ * @param clutch the clutch; null when not given
  */
 public record Result(
         int resultFormat,
@@ -61,7 +63,8 @@ public record Result(
         @Nullable ParkingState parking,
         List<ReservoirDemand> reservoirs,
         List<DrainBack> drainBack,
-        PedalState pedal) {
+        PedalState pedal,
+        @Nullable ClutchState clutch) {
 
     /**
      * The verdict.

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.function.BiFunction;
 import org.brakewright.analysis.LoadCaseResult;
+import org.brakewright.app.page.ClutchPanel;
 import org.brakewright.app.page.DrumTable;
 import org.brakewright.app.page.LedgerRows;
 import org.brakewright.app.page.PageView;
@@ -90,6 +91,8 @@ public final class TextReport {
         all.add(tables.stops());
         add(all, new DrumTable(show).of(assessment.analysis()));
         add(all, new ParkingTable(show).of(assessment.analysis()));
+        add(all, new ClutchPanel(show).table(assessment.analysis()));
+        add(all, new ClutchPanel(show).lossTable(assessment.analysis()));
         return all;
     }
 

@@ -25,6 +25,9 @@ import org.jspecify.annotations.Nullable;
  * Trials are shared by all findings.
  */
 public final class Cures {
+    /** Keys of the rules that judge the clutch begin so; what cures a clutch cures nothing else. */
+    private static final String CLUTCH = "clutch_";
+
     private final Build build;
     private final Map<String, Tag> assumed;
     private final List<Finding> before;
@@ -45,7 +48,9 @@ public final class Cures {
         this.assumed = facts.assumed();
         this.before = before;
         this.judge = judge;
-        this.changes = Changes.of(build, facts.build());
+        this.changes = new ArrayList<>(Changes.of(build, facts.build()));
+        changes.addAll(ClutchChanges.of(
+                build, facts.build().clutch().orElse(null), facts.analysis().clutch()));
         this.trials = new Trial[changes.size()];
     }
 
@@ -66,6 +71,9 @@ public final class Cures {
         Cure costly = null;
         Cure partial = null;
         for (int i = 0; i < changes.size(); i++) {
+            if (changes.get(i).kind().ofClutch() != finding.key().startsWith(CLUTCH)) {
+                continue;
+            }
             Trial trial = trial(i);
             State becomes = trial.stateOf(finding);
             if (becomes == null || becomes.compareTo(finding.state()) <= 0 || trial.refusedFor(finding)) {

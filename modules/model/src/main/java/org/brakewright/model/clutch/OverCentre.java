@@ -24,7 +24,7 @@ public record OverCentre(
                 why = "springs of pedals lie within this",
                 how = "Load it with a known weight and measure.")
         @Required("Load it with a known weight and measure how far it gives.")
-        Given rate,
+        Given springRate,
 
         @Asked(
                 label = "free length",
