@@ -137,5 +137,6 @@ export function samplePage(units: UnitSystem): Page {
     parking: null,
     bar,
     pedal,
+    clutch: null,
   };
 }

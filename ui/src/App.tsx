@@ -7,6 +7,7 @@ import { BarPanel } from './mechanism/BarPanel.tsx';
 import { PedalPanel } from './mechanism/PedalPanel.tsx';
 import { Announcer } from './parts/Announcer.tsx';
 import { Cautions } from './parts/Cautions.tsx';
+import { ClutchPanel } from './parts/ClutchPanel.tsx';
 import { DataTable } from './parts/DataTable.tsx';
 import { Findings } from './parts/Findings.tsx';
 import { Headline } from './parts/Headline.tsx';
@@ -86,6 +87,7 @@ function Workbench({ page }: { page: Page }) {
                 <DataTable key={table.caption} table={table} />
               ))}
             </section>
+            {page.clutch && <ClutchPanel clutch={page.clutch} />}
             <SpreadPanel />
             <Ledger rows={page.ledger} />
           </div>

@@ -54,6 +54,17 @@ export interface Page {
   bar: BarView | null;
   /** The pedal through its stroke. */
   pedal: PedalView;
+  /** The clutch; null when none is given. */
+  clutch: Clutch | null;
+}
+
+/** The release of the clutch over its pedal's travel, with new and worn plate. */
+export interface Clutch {
+  effort_chart: Chart;
+  travel_chart: Chart;
+  table: Table;
+  /** Where the pedal travel goes until a new plate is free. */
+  losses: BudgetRow[];
 }
 
 export interface Verdict {

@@ -19,6 +19,7 @@ import org.brakewright.analysis.chain.GivingWay;
 import org.brakewright.analysis.chain.PanicPushes;
 import org.brakewright.analysis.chain.Pushed;
 import org.brakewright.analysis.chain.TravelBudget;
+import org.brakewright.analysis.clutch.ClutchStates;
 import org.brakewright.analysis.failure.Failures;
 import org.brakewright.analysis.heat.HeatStates;
 import org.brakewright.analysis.parking.ParkingStates;
@@ -130,7 +131,8 @@ public final class Analyse {
                         withTables),
                 withTables ? HeatStates.of(build, curve, hardStop) : null,
                 withTables ? BalanceCases.of(build, curve) : List.of(),
-                depth == Depth.ADVICE ? Advice.of(build) : null);
+                depth == Depth.ADVICE ? Advice.of(build) : null,
+                ClutchStates.of(build.clutch()));
     }
 
     /** With a bar each piston gets its own thrust, else one rod pushes them both. */

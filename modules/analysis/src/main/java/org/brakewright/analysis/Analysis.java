@@ -6,6 +6,7 @@ import org.brakewright.analysis.balance.BarState;
 import org.brakewright.analysis.balance.ForceDiagram;
 import org.brakewright.analysis.brake.DrumResult;
 import org.brakewright.analysis.chain.PanicPush;
+import org.brakewright.analysis.clutch.ClutchState;
 import org.brakewright.analysis.failure.Failure;
 import org.brakewright.analysis.heat.HeatState;
 import org.brakewright.analysis.parking.ParkingState;
@@ -39,6 +40,7 @@ import org.jspecify.annotations.Nullable;
  * @param heat how hot the brakes get; null when no schedule is given, and while many variants are tried
  * @param balanceCases the balance in every case of load, pads, air and engine; empty where only judgements are wanted
  * @param advice best settings and other layouts; null where they were not asked for
+ * @param clutch the clutch; null when not given
  */
 public record Analysis(
         double pedalRatio,
@@ -59,7 +61,8 @@ public record Analysis(
         PedalState pedal,
         @Nullable HeatState heat,
         List<BalanceCase> balanceCases,
-        @Nullable Advice advice) {
+        @Nullable Advice advice,
+        @Nullable ClutchState clutch) {
 
     /**
      * Effort of the heaviest load case at one of the decelerations of {@link #effortFor}.

@@ -75,6 +75,7 @@ final class RandomCars {
                 List.of(),
                 new Checks(null, null, null, null, null, null),
                 Optional.empty(),
+                Optional.empty(),
                 Optional.empty());
     }
 

@@ -12,6 +12,14 @@ import org.brakewright.findings.rules.BarRange;
 import org.brakewright.findings.rules.BarTilt;
 import org.brakewright.findings.rules.BestSetting;
 import org.brakewright.findings.rules.CheckedOnCar;
+import org.brakewright.findings.rules.ClutchClampLoad;
+import org.brakewright.findings.rules.ClutchEffort;
+import org.brakewright.findings.rules.ClutchOverTravel;
+import org.brakewright.findings.rules.ClutchPedalReturn;
+import org.brakewright.findings.rules.ClutchRelease;
+import org.brakewright.findings.rules.ClutchSlaveStroke;
+import org.brakewright.findings.rules.ClutchSlip;
+import org.brakewright.findings.rules.ClutchWearRoom;
 import org.brakewright.findings.rules.DrumSelfLock;
 import org.brakewright.findings.rules.DrumSensitivity;
 import org.brakewright.findings.rules.Fade;
@@ -59,6 +67,14 @@ public final class Rules {
             new ResidualValve(),
             new ReservoirVolume(),
             new ParkingHold(),
+            new ClutchPedalReturn(),
+            new ClutchRelease(),
+            new ClutchOverTravel(),
+            new ClutchSlaveStroke(),
+            new ClutchWearRoom(),
+            new ClutchSlip(),
+            new ClutchClampLoad(),
+            new ClutchEffort(),
             new ServiceStop(),
             new FrontFirst(),
             new AdhesionEfficiency(),

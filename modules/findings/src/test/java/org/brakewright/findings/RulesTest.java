@@ -19,6 +19,7 @@ class RulesTest {
                         TestCar.tandem(),
                         TestCar.boosted(),
                         TestCar.hopeless(),
+                        TestCar.twin().withClutch(),
                         TestCar.twin().with("car.grip", "0.5"),
                         TestCar.twin().with("pedal.ratio", "3"),
                         TestCar.twin().with("rear.pad_friction", "0.85"),
@@ -61,6 +62,6 @@ class RulesTest {
 
     @Test
     void everyRuleHasItsOwnKey() {
-        assertThat(Rules.all()).extracting(Rule::key).hasSize(28).doesNotHaveDuplicates();
+        assertThat(Rules.all()).extracting(Rule::key).hasSize(36).doesNotHaveDuplicates();
     }
 }

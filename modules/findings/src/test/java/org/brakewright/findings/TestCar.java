@@ -106,6 +106,44 @@ public final class TestCar {
             apply.rated_pressure: 200 bar
             """;
 
+    private static final String CLUTCH = """
+            clutch.pedal.ratio: 5.5
+            clutch.pedal.free_play: 6 mm
+            clutch.pedal.travel_to_stop: 145 mm
+            clutch.pedal.efficiency: 0.95
+            clutch.pedal.mount_stiffness: 100000 N/mm
+            clutch.pedal.arm_stiffness: 100000 N/mm
+            clutch.pedal.slack: 0 mm
+            clutch.master.bore: 19.05 mm
+            clutch.master.stroke: 36 mm
+            clutch.master.lost_stroke: 0 mm
+            clutch.master.spring_force: 0 N
+            clutch.master.spring_rate: 0 N/mm
+            clutch.line.tube_length: 0 m
+            clutch.line.hose_length: 0 m
+            clutch.line.trapped_volume: 0 cc
+            clutch.slave.kind: fork_slave
+            clutch.slave.bore: 22.23 mm
+            clutch.slave.stroke: 34 mm
+            clutch.slave.fork_ratio: 2
+            clutch.slave.fork_stiffness: 100000 N/mm
+            clutch.release_efficiency: 0.93
+            clutch.bearing.kind: constant_contact
+            clutch.bearing.preload: 12 mm
+            clutch.cover.release_load: 1500 N
+            clutch.cover.finger_ratio: 4
+            clutch.cover.release_travel: 8 mm
+            clutch.cover.most_bearing_travel: 11 mm
+            clutch.plate.outer_diameter: 200 mm
+            clutch.plate.inner_diameter: 100 mm
+            clutch.plate.friction: 0.2
+            clutch.plate.wear: 1 mm
+            clutch.plate.clearance: 0.5 mm
+            clutch.engine_torque: 130 N m
+            clutch.torque_reserve: 1.3
+            clutch.most_effort: 130 N
+            """;
+
     private final Map<String, String> texts;
 
     private TestCar(Map<String, String> texts) {
@@ -219,6 +257,16 @@ public final class TestCar {
                 .with("rear.shoe_geometry.actuation_arm", "216.506 mm")
                 .with("rear.shoe_geometry.lining_start", "0 deg")
                 .with("rear.shoe_geometry.lining_end", "120 deg");
+    }
+
+    /**
+     * The same car with a rigid clutch: row E6 of the check values but a pedal of 145 mm, so 14.979 mm of pad beyond the 6 mm
+     * of free play move the bearing 1 mm. 1500 N free it at 8 mm; its fingers say 6000 N of clamp.
+     */
+    public TestCar withClutch() {
+        Map<String, String> changed = new LinkedHashMap<>(texts);
+        changed.putAll(texts(CLUTCH));
+        return new TestCar(changed);
     }
 
     /** As written. */

@@ -2,43 +2,30 @@ package org.brakewright.analysis.hydraulics;
 
 import java.util.EnumMap;
 import java.util.Map;
-import org.brakewright.kernel.hydraulics.EntrainedAir;
-import org.brakewright.kernel.hydraulics.HoseExpansion;
-import org.brakewright.kernel.hydraulics.Liquid;
-import org.brakewright.kernel.hydraulics.Tube;
 import org.brakewright.model.resolved.ResolvedBrake;
 import org.brakewright.model.resolved.ResolvedCircuit;
 
 /**
  * Fluid that one circuit takes from its master, by cause.
  *
- * <p>The hose follows the shape of the hose standard's ceilings, scaled to the given expansion at 10.3 MPa. Air is
- * squeezed slowly, so isothermally. The line in front of a valve is taken at the pressure behind it. Pistons come out in
+ * <p>The line is told by {@link LineVolume}; in front of a valve it is taken at the pressure behind it. Pistons come out in
  * proportion to the pressure until it overcomes seals or shoe springs; by then pads and shoes lie at disc and drum. What
  * pads settle by under light pressure is used up with p/(p + p_s), half of it at p_s = 0.5 MPa (an engineering estimate).
  */
 public final class CircuitVolume {
-    private static final double POISSON_RATIO = 0.29;
     private static final int WHEELS = 2;
     private static final double SETTLING_PRESSURE = 0.5e6;
-    private static final double QUOTED_PRESSURE = 1500 * 6894.757293168;
-    private static final HoseExpansion CEILING = HoseExpansion.EIGHTH_INCH_REGULAR;
-    private static final double CEILING_AT_QUOTED = CEILING.volume(1, QUOTED_PRESSURE);
 
     private final ResolvedBrake brake;
-    private final ResolvedCircuit circuit;
-    private final Tube tube;
-    private final double liquidVolume;
+    private final LineVolume line;
     private final double wayToDisc;
     private final double inProportion;
 
     private CircuitVolume(ResolvedBrake brake, ResolvedCircuit circuit) {
         this.brake = brake;
-        this.circuit = circuit;
-        this.tube = new Tube(circuit.tubeOutsideDiameter(), circuit.tubeWall());
-        this.liquidVolume = tube.boreVolume(circuit.tubeLength()) + circuit.trappedVolume();
+        this.line = new LineVolume(circuit);
         this.wayToDisc = clearance(Double.MAX_VALUE) + knockBack(Double.MAX_VALUE);
-        this.inProportion = brakeGive(1) + padGive(1) + tubes(1) + liquid(1);
+        this.inProportion = brakeGive(1) + padGive(1) + line.tubes(1) + line.liquid(1);
     }
 
     /** The circuit that feeds a pair of wheel brakes. */
@@ -56,8 +43,8 @@ public final class CircuitVolume {
         return pistonsOut(pressure) * wayToDisc
                 + inProportion * pressure
                 + padSettling(pressure)
-                + hoses(pressure)
-                + air(pressure);
+                + line.hoses(pressure)
+                + line.air(pressure);
     }
 
     /** Volume taken at a pressure (Pa) by cause, m3. */
@@ -67,10 +54,10 @@ public final class CircuitVolume {
         volumes.put(Cause.KNOCK_BACK, knockBack(pressure));
         volumes.put(Cause.BRAKE_GIVE, brakeGive(pressure));
         volumes.put(Cause.PADS, padGive(pressure) + padSettling(pressure));
-        volumes.put(Cause.HOSES, hoses(pressure));
-        volumes.put(Cause.TUBES, tubes(pressure));
-        volumes.put(Cause.LIQUID, liquid(pressure));
-        volumes.put(Cause.AIR, air(pressure));
+        volumes.put(Cause.HOSES, line.hoses(pressure));
+        volumes.put(Cause.TUBES, line.tubes(pressure));
+        volumes.put(Cause.LIQUID, line.liquid(pressure));
+        volumes.put(Cause.AIR, line.air(pressure));
         return volumes;
     }
 
@@ -115,22 +102,5 @@ public final class CircuitVolume {
                 WHEELS * 2 * disc.pistonArea() * disc.padSettling() * pressure / (pressure + SETTLING_PRESSURE);
             case ResolvedBrake.Drum drum -> 0;
         };
-    }
-
-    private double hoses(double pressure) {
-        double shape = CEILING.volume(circuit.hoseLength(), pressure) / CEILING_AT_QUOTED;
-        return shape * circuit.hoseExpansion();
-    }
-
-    private double tubes(double pressure) {
-        return tube.swell(circuit.tubeLength(), pressure, circuit.tubeModulus(), POISSON_RATIO);
-    }
-
-    private double liquid(double pressure) {
-        return Liquid.compression(liquidVolume, pressure, circuit.bulkModulus());
-    }
-
-    private double air(double pressure) {
-        return EntrainedAir.takenUp(liquidVolume * circuit.freeAir(), pressure, EntrainedAir.ISOTHERMAL);
     }
 }

@@ -18,18 +18,20 @@ import org.jspecify.annotations.Nullable;
  * @param frontShare of the brake force at the hard stop; null when no push gives it
  * @param criticalDecelerationG least over the load cases; null when the front always locks first
  * @param failedDecelerationG least over the failures
+ * @param clutch of the clutch; null when none is given
  */
 public record Headline(
         @Nullable Double effortN,
         @Nullable Double travelM,
         @Nullable Double frontShare,
         @Nullable Double criticalDecelerationG,
-        double failedDecelerationG) {
+        double failedDecelerationG,
+        @Nullable ClutchHeadline clutch) {
 
     /** The headline of an analysis. */
     public static Headline of(Analysis analysis) {
         Stream<@Nullable Double> critical = analysis.loadCases().stream().map(LoadCaseResult::criticalDecelerationG);
-        return of(analysis.hardStop(), critical, analysis.failures());
+        return of(analysis.hardStop(), critical, analysis.failures()).withClutch(ClutchHeadline.of(analysis.clutch()));
     }
 
     /** The headline of its parts; the critical decelerations are those of the load cases, null when the front always locks first. */
@@ -39,7 +41,13 @@ public record Headline(
                 stop == null ? null : stop.point().pedalTravelM(),
                 stop == null ? null : stop.frontShare(),
                 critical.filter(Objects::nonNull).min(Comparator.naturalOrder()).orElse(null),
-                leastFailed(failures));
+                leastFailed(failures),
+                null);
+    }
+
+    /** The same with a clutch's part. */
+    Headline withClutch(@Nullable ClutchHeadline part) {
+        return new Headline(effortN, travelM, frontShare, criticalDecelerationG, failedDecelerationG, part);
     }
 
     private static double leastFailed(List<Failure> failures) {

@@ -6,6 +6,7 @@ import org.brakewright.analysis.balance.Balance;
 import org.brakewright.analysis.balance.RearFirst;
 import org.brakewright.analysis.chain.Chain;
 import org.brakewright.analysis.chain.ChainCurve;
+import org.brakewright.analysis.clutch.ClutchStates;
 import org.brakewright.analysis.failure.Failures;
 import org.brakewright.analysis.vehicle.HardStop;
 import org.brakewright.analysis.vehicle.HardStops;
@@ -25,6 +26,11 @@ final class Headlines {
         Stream<@Nullable Double> critical = build.car().loadCases().stream()
                 .map(loadCase -> new Balance(curve, Loads.of(build.car(), loadCase)))
                 .map(balance -> RearFirst.critical(balance.rearFirst()));
-        return Headline.of(stop, critical, Failures.of(build, chain));
+        return Headline.of(stop, critical, Failures.of(build, chain)).withClutch(clutch(build));
+    }
+
+    /** The clutch's part alone, for a value that only it depends on. */
+    static @Nullable ClutchHeadline clutch(ResolvedBuild build) {
+        return ClutchHeadline.of(ClutchStates.of(build.clutch()));
     }
 }

@@ -4,11 +4,13 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalDouble;
 import org.brakewright.analysis.resolve.Assumption;
 import org.brakewright.analysis.resolve.Resolution;
 import org.brakewright.analysis.resolve.Resolve;
 import org.brakewright.model.Build;
 import org.brakewright.model.resolved.ResolvedBuild;
+import org.brakewright.model.resolved.ResolvedClutch;
 import org.jspecify.annotations.Nullable;
 
 /** Moves every assumption across its range, one at a time, and ranks them: what to measure next. */
@@ -44,13 +46,14 @@ public final class Ledger {
             return nominal;
         }
         return switch (Resolve.resolve(build, Map.of(assumption.path(), value))) {
-            case Resolution.Resolved moved when sameCar(moved.build(), resolved) -> nominal;
+            case Resolution.Resolved moved
+            when sameCar(moved.build(), resolved) -> nominal.withClutch(Headlines.clutch(moved.build()));
             case Resolution.Resolved moved -> Headlines.of(moved.build());
             case Resolution.Unusable unusable -> nominal;
         };
     }
 
-    /** Most aims are only held against the results and move none of them. */
+    /** Most aims are only held against the results and move none of them; the clutch moves nothing of the brakes. */
     private static boolean sameCar(ResolvedBuild one, ResolvedBuild other) {
         return one.aims().hardStopG() == other.aims().hardStopG()
                 && one.car().equals(other.car())
@@ -69,7 +72,25 @@ public final class Ledger {
                 low.criticalDecelerationG(),
                 high.criticalDecelerationG(),
                 build.car().grip());
-        return Math.max(effort, Math.max(travel, critical));
+        return Math.max(Math.max(effort, clutch(build, low.clutch(), high.clutch())), Math.max(travel, critical));
+    }
+
+    private static double clutch(ResolvedBuild build, @Nullable ClutchHeadline low, @Nullable ClutchHeadline high) {
+        if (low == null || high == null || build.clutch().isEmpty()) {
+            return 0;
+        }
+        ResolvedClutch clutch = build.clutch().get();
+        double effort = weight(low.effortN(), high.effortN(), clutch.limits().mostEffort());
+        double room = clutch.cover().mostBearingTravel();
+        double spare = weight(room - low.spareM(), room - high.spareM(), room);
+        OptionalDouble engine = clutch.limits().engineTorque();
+        double torque = engine.isEmpty()
+                ? 0
+                : weight(
+                        low.torqueNM(),
+                        high.torqueNM(),
+                        engine.getAsDouble() * clutch.limits().torqueReserve());
+        return Math.max(effort, Math.max(spare, torque));
     }
 
     private static double weight(@Nullable Double low, @Nullable Double high, double limit) {

@@ -72,7 +72,7 @@ public final class Resolve {
                 car,
                 front,
                 rear,
-                new ResolvePedal(values).pedal(build.pedal()),
+                ResolvePedal.brake(values).pedal(build.pedal()),
                 hydraulics.apply(build.apply()),
                 resolveLines.circuit("front", lines.front(), filling),
                 resolveLines.circuit("rear", lines.rear(), filling),
@@ -81,7 +81,8 @@ public final class Resolve {
                 build.intent().ruleSets(),
                 build.checks() == null ? NOTHING_CHECKED : build.checks(),
                 new ResolveParking(values).parking(build.parking(), front, rear),
-                new ResolveHeat(values).heat(build, car, front, rear));
+                new ResolveHeat(values).heat(build, car, front, rear),
+                new ResolveClutch(values).clutch(build.clutch(), filling));
     }
 
     private ResolvedCar car(Car car) {

@@ -66,7 +66,8 @@ final class ResolveHydraulics {
                 valves.valves(tandem.proportioningValve(), tandem.secondProportioningValve(), tandem.meteringValve()));
     }
 
-    private Master master(String path, MasterCylinder master) {
+    /** A single master whose keys stand at a path. */
+    Master master(String path, MasterCylinder master) {
         double bore = values.need(master.bore());
         double stroke = values.take(master.stroke(), path + ".stroke", Defaults.MASTER_STROKE);
         double lost = values.take(master.lostStroke(), path + ".lost_stroke", Defaults.MASTER_LOST_STROKE);

@@ -11,26 +11,29 @@ import org.brakewright.model.resolved.ResolvedMechanism.Point;
 
 /** Completes the pedal's mechanism and refuses one that cannot push its piston. */
 final class ResolveMechanism {
-    private static final String PATH = "pedal.mechanism";
     private static final double NEAREST = 0.01;
 
     private final Values values;
+    private final String path;
+    private final String ratioPath;
 
-    ResolveMechanism(Values values) {
+    ResolveMechanism(Values values, String path, String ratioPath) {
         this.values = values;
+        this.path = path;
+        this.ratioPath = ratioPath;
     }
 
     /** Empty without a mechanism, and while a plain ratio is tried in its place. */
     Optional<ResolvedMechanism> mechanism(Pedal pedal) {
         Mechanism given = pedal.mechanism();
-        return given == null || values.overridden("pedal.ratio") ? Optional.empty() : complete(given);
+        return given == null || values.overridden(ratioPath) ? Optional.empty() : complete(given);
     }
 
     private Optional<ResolvedMechanism> complete(Mechanism given) {
         Point pad = new Point(values.need(given.padForward()), values.need(given.padUp()));
         Point pin = new Point(values.need(given.pinForward()), values.need(given.pinUp()));
         Point socket = new Point(values.need(given.socketForward()), values.need(given.socketUp()));
-        double rise = values.take(given.axisRise(), PATH + ".axis_rise", Defaults.AXIS_RISE);
+        double rise = values.take(given.axisRise(), path + ".axis_rise", Defaults.AXIS_RISE);
         double direction = given.mount() == PedalMount.REVERSE ? Math.PI - rise : rise;
         ResolvedMechanism mechanism = new ResolvedMechanism(pad, pin, socket, direction);
         boolean stands = standsAsSaid(given, pad);
@@ -92,7 +95,7 @@ final class ResolveMechanism {
     }
 
     private boolean refused(String key, Given given, String message, String allowed) {
-        values.problem(PATH + "." + key, Values.written(given), message, allowed);
+        values.problem(path + "." + key, Values.written(given), message, allowed);
         return false;
     }
 }

@@ -10,26 +10,45 @@ import org.brakewright.model.pedal.Pedal;
 import org.brakewright.model.resolved.ResolvedMechanism;
 import org.brakewright.model.resolved.ResolvedPedal;
 
-/** Completes the pedal. */
+/** Completes a pedal. */
 final class ResolvePedal {
-    private static final String RATIO = "pedal.ratio";
+    private static final Usual BRAKE =
+            new Usual(Defaults.FREE_PLAY, Defaults.TRAVEL_TO_STOP, Defaults.PEDAL_EFFICIENCY);
+    private static final Usual CLUTCH =
+            new Usual(ClutchDefaults.FREE_PLAY, ClutchDefaults.TRAVEL_TO_STOP, ClutchDefaults.PEDAL_EFFICIENCY);
 
     private final Values values;
+    private final String path;
+    private final Usual usual;
 
-    ResolvePedal(Values values) {
+    private ResolvePedal(Values values, String path, Usual usual) {
         this.values = values;
+        this.path = path;
+        this.usual = usual;
+    }
+
+    /** What one pedal has and the other has not. */
+    private record Usual(Default freePlay, Default travelToStop, Default efficiency) {}
+
+    static ResolvePedal brake(Values values) {
+        return new ResolvePedal(values, "pedal", BRAKE);
+    }
+
+    static ResolvePedal clutch(Values values) {
+        return new ResolvePedal(values, "clutch.pedal", CLUTCH);
     }
 
     ResolvedPedal pedal(Pedal pedal) {
-        Optional<ResolvedMechanism> mechanism = new ResolveMechanism(values).mechanism(pedal);
+        Optional<ResolvedMechanism> mechanism =
+                new ResolveMechanism(values, path + ".mechanism", path + ".ratio").mechanism(pedal);
         return new ResolvedPedal(
                 ratio(pedal, mechanism),
-                values.take(pedal.freePlay(), "pedal.free_play", Defaults.FREE_PLAY),
-                values.take(pedal.travelToStop(), "pedal.travel_to_stop", Defaults.TRAVEL_TO_STOP),
-                values.take(pedal.efficiency(), "pedal.efficiency", Defaults.PEDAL_EFFICIENCY),
-                values.take(pedal.mountStiffness(), "pedal.mount_stiffness", Defaults.MOUNT_STIFFNESS),
-                values.take(pedal.armStiffness(), "pedal.arm_stiffness", Defaults.ARM_STIFFNESS),
-                values.take(pedal.slack(), "pedal.slack", Defaults.SLACK),
+                values.take(pedal.freePlay(), path + ".free_play", usual.freePlay()),
+                values.take(pedal.travelToStop(), path + ".travel_to_stop", usual.travelToStop()),
+                values.take(pedal.efficiency(), path + ".efficiency", usual.efficiency()),
+                values.take(pedal.mountStiffness(), path + ".mount_stiffness", Defaults.MOUNT_STIFFNESS),
+                values.take(pedal.armStiffness(), path + ".arm_stiffness", Defaults.ARM_STIFFNESS),
+                values.take(pedal.slack(), path + ".slack", Defaults.SLACK),
                 mechanism);
     }
 
@@ -39,7 +58,7 @@ final class ResolvePedal {
                 .count();
         if (given != 1) {
             values.problem(
-                    RATIO,
+                    path + ".ratio",
                     pedal.ratio() == null ? "" : pedal.ratio().quantity().written(),
                     given == 0
                             ? "Neither the pedal ratio nor the linkage or mechanism that gives it is there."
@@ -57,7 +76,9 @@ final class ResolvePedal {
 
     /** The ratio that is tried in place of the one that the arms give. */
     private double tried(double ratio) {
-        return values.overridden(RATIO) ? values.take(null, RATIO, Default.estimate(ratio, ratio, ratio, "")) : ratio;
+        return values.overridden(path + ".ratio")
+                ? values.take(null, path + ".ratio", Default.estimate(ratio, ratio, ratio, ""))
+                : ratio;
     }
 
     private double fromLinkage(Linkage linkage) {
@@ -65,13 +86,13 @@ final class ResolvePedal {
         double rod = values.need(linkage.pushrodArm());
         if (rod >= pad) {
             values.problem(
-                    "pedal.linkage.pushrod_arm",
+                    path + ".linkage.pushrod_arm",
                     linkage.pushrodArm().quantity().written(),
                     "The pushrod pin is not nearer to the pivot than the pad, so the pedal would weaken the foot.",
                     "less than pad_arm, " + linkage.padArm().quantity().written());
             return 5;
         }
-        double angle = values.take(linkage.pushrodAngle(), "pedal.linkage.pushrod_angle", Defaults.PUSHROD_ANGLE);
+        double angle = values.take(linkage.pushrodAngle(), path + ".linkage.pushrod_angle", Defaults.PUSHROD_ANGLE);
         return tried(PedalRatio.fromArms(pad, rod * Math.cos(angle)));
     }
 }

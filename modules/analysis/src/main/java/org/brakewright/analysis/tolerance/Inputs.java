@@ -17,7 +17,8 @@ import org.brakewright.model.Origin;
 
 /**
  * What is uncertain about a car: every value with a ±, and everything in the ledger. Aims are wishes and checks are
- * readings of another day; neither makes the car another one. A range never leaves what the build file allows.
+ * readings of another day; neither makes the car another one, and the clutch moves none of the measures. A range never
+ * leaves what the build file allows.
  */
 public final class Inputs {
     private static final Pattern LOAD_CASE = Pattern.compile("car\\.load_cases\\[(\\d+)].*");
@@ -65,7 +66,7 @@ public final class Inputs {
     }
 
     private static boolean ofTheCar(String path) {
-        return !path.startsWith("intent.") && !path.startsWith("checks.");
+        return Stream.of("intent.", "checks.", "clutch.").noneMatch(path::startsWith);
     }
 
     private static Input even(Build build, Given given) {

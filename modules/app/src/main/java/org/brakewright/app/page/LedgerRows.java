@@ -2,6 +2,7 @@ package org.brakewright.app.page;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.brakewright.analysis.ledger.ClutchHeadline;
 import org.brakewright.analysis.ledger.Headline;
 import org.brakewright.analysis.ledger.LedgerEntry;
 import org.brakewright.analysis.resolve.Assumption;
@@ -53,6 +54,7 @@ public final class LedgerRows {
         add(moves, "effort", low.effortN(), high.effortN(), Dimension.FORCE);
         add(moves, "travel", low.travelM(), high.travelM(), Dimension.LENGTH);
         addCritical(moves, low.criticalDecelerationG(), high.criticalDecelerationG());
+        addClutch(moves, low.clutch(), high.clutch());
         return List.copyOf(moves);
     }
 
@@ -64,6 +66,14 @@ public final class LedgerRows {
             }
         } else if (Math.abs(high - low) > NOTICEABLE * Math.max(Math.abs(high), Math.abs(low))) {
             moves.add(what + " " + show.value(low, dimension) + " to " + show.value(high, dimension));
+        }
+    }
+
+    private void addClutch(List<String> moves, @Nullable ClutchHeadline low, @Nullable ClutchHeadline high) {
+        if (low != null && high != null) {
+            add(moves, "clutch effort", low.effortN(), high.effortN(), Dimension.FORCE);
+            add(moves, "bearing travel to spare", low.spareM(), high.spareM(), Dimension.LENGTH);
+            add(moves, "clutch torque", low.torqueNM(), high.torqueNM(), Dimension.TORQUE);
         }
     }
 

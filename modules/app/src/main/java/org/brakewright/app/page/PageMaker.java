@@ -68,7 +68,8 @@ public final class PageMaker {
                 new DrumTable(show).of(assessment.analysis()),
                 new ParkingTable(show).of(assessment.analysis()),
                 new BarMaker(show).of(assessment),
-                new PedalMaker(show).of(assessment));
+                new PedalMaker(show).of(assessment),
+                new ClutchPanel(show).of(assessment.analysis()));
     }
 
     private PageView.Verdict verdict(Assessment assessment) {

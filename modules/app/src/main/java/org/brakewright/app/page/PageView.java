@@ -33,7 +33,8 @@ public record PageView(
         @Nullable Table drums,
         @Nullable Table parking,
         @Nullable BarView bar,
-        PedalView pedal) {
+        PedalView pedal,
+        @Nullable Clutch clutch) {
 
     /** The verdict. */
     public record Verdict(String state, String word, String sentence, Counts counts) {}
@@ -136,6 +137,9 @@ public record PageView(
 
     /** A share of the travel. */
     public record BudgetRow(String label, String where, String text, double share) {}
+
+    /** The clutch. */
+    public record Clutch(Chart effortChart, Chart travelChart, Table table, List<BudgetRow> losses) {}
 
     /** A table. */
     public record Table(String caption, List<String> columns, List<List<String>> rows) {}

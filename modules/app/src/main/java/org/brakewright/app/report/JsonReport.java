@@ -57,7 +57,8 @@ public final class JsonReport {
                 assessment.feel(),
                 assessment.solution(),
                 analysis.balanceCases(),
-                analysis.advice());
+                analysis.advice(),
+                analysis.clutch());
     }
 
     private static Result.FindingText finding(Finding finding) {

@@ -8,6 +8,7 @@ import org.brakewright.analysis.balance.BalanceCase;
 import org.brakewright.analysis.balance.BarState;
 import org.brakewright.analysis.brake.DrumResult;
 import org.brakewright.analysis.chain.PanicPush;
+import org.brakewright.analysis.clutch.ClutchState;
 import org.brakewright.analysis.failure.Failure;
 import org.brakewright.analysis.feel.Feel;
 import org.brakewright.analysis.ledger.Headline;
@@ -49,6 +50,7 @@ import org.jspecify.annotations.Nullable;
  * @param pedal the pedal through its stroke
  * @param feel pedal force against travel as assumed, as firm and as soft as it may be
  * @param solution how well pedal, bar, masters and lines agree in what is told
+ * @param clutch the clutch; null when not given
  */
 public record Result(
         int resultFormat,
@@ -75,7 +77,8 @@ public record Result(
         Feel feel,
         Solution solution,
         List<BalanceCase> balanceCases,
-        @Nullable Advice advice) {
+        @Nullable Advice advice,
+        @Nullable ClutchState clutch) {
 
     /**
      * The verdict.

@@ -8,6 +8,7 @@ import org.brakewright.analysis.LoadCaseResult;
 import org.brakewright.app.page.BalanceTables;
 import org.brakewright.app.page.BarMaker;
 import org.brakewright.app.page.BarView;
+import org.brakewright.app.page.ClutchPanel;
 import org.brakewright.app.page.DrumTable;
 import org.brakewright.app.page.FailureTable;
 import org.brakewright.app.page.FeelView;
@@ -105,6 +106,8 @@ public final class TextReport {
         add(all, new DrumTable(show).of(assessment.analysis()));
         add(all, new ParkingTable(show).of(assessment.analysis()));
         all.addAll(new BalanceTables(show, assessment).all());
+        add(all, new ClutchPanel(show).table(assessment.analysis()));
+        add(all, new ClutchPanel(show).lossTable(assessment.analysis()));
         return all;
     }
 

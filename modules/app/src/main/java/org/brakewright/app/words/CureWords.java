@@ -1,5 +1,7 @@
 package org.brakewright.app.words;
 
+import static java.util.Objects.requireNonNull;
+
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -33,7 +35,8 @@ public final class CureWords {
 
     /** What to do, and what the car is like after it: effort, travel and balance in the same sentence. */
     public String sentence(Cure cure) {
-        String sentence = what(cure.change()) + WORDS.fill("cure.after", name -> after(cure.after(), name));
+        String after = cure.change().kind().ofClutch() ? "cure.clutch_after" : "cure.after";
+        String sentence = what(cure.change()) + WORDS.fill(after, name -> after(cure.after(), name));
         List<String> remarks = new ArrayList<>(List.of(sentence));
         if (!cure.worse().isEmpty()) {
             remarks.add(WORDS.fill("cure.costs", name -> worse(cure)));
@@ -76,6 +79,7 @@ public final class CureWords {
             case "amount" -> turns(Math.abs(change.amount()));
             case "bore" -> show.bore(change.values().values().iterator().next());
             case "ratio" -> show.number(change.values().values().iterator().next());
+            case "stop" -> show.value(change.amount(), Dimension.LENGTH);
             case "knee" -> show.value(knee(change), Dimension.PRESSURE);
             default -> throw new IllegalArgumentException("a cure has no " + name);
         };
@@ -107,6 +111,8 @@ public final class CureWords {
                                         + show.value(
                                                 headline.criticalDecelerationG() * Gravity.STANDARD,
                                                 Dimension.ACCELERATION);
+            case "clutch_effort" -> show.value(requireNonNull(headline.clutch()).effortN(), Dimension.FORCE);
+            case "clutch_spare" -> show.value(requireNonNull(headline.clutch()).spareM(), Dimension.LENGTH);
             default -> throw new IllegalArgumentException("a headline has no " + name);
         };
     }

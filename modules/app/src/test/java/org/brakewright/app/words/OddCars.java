@@ -184,6 +184,37 @@ final class OddCars {
             "rear.pad_friction_hot=0.2 & intent.rule_sets=[un_r13h] & front.pad_friction=0.6 & rear.pad_friction=0.6",
             HOT + "intent.rule_sets=[un_r13h] & intent.hard_stop=1.5 g");
 
+    private static final String GAP = "clutch.bearing.preload= & clutch.bearing.kind=clearance & clutch.bearing.gap=";
+
+    private static final String NO_ROOM = "clutch.bearing.preload=8 mm & clutch.cover.release_travel=10.9 mm";
+
+    private static final List<String> CLUTCHED = List.of(
+            "clutch.master.bore=5/8 in",
+            "clutch.master.bore=3/4 in & clutch.master.stroke=15 mm",
+            "clutch.pedal.travel_to_stop=105 mm",
+            "clutch.pedal.travel_to_stop=110 mm",
+            "clutch.pedal.travel_to_stop=115 mm",
+            NO_ROOM,
+            NO_ROOM + " & clutch.pedal.travel_to_stop=60 mm",
+            NO_ROOM + " & clutch.pedal.travel_to_stop=90 mm",
+            NO_ROOM + " & clutch.pedal.travel_to_stop=95 mm",
+            NO_ROOM + " & clutch.pedal.travel_to_stop=100 mm",
+            "clutch.bearing.preload=11 mm",
+            "clutch.bearing.preload=12.3 mm",
+            "clutch.bearing.preload=12.7 mm",
+            "clutch.bearing.preload=22 mm",
+            GAP + "3 mm",
+            GAP + "6 mm",
+            "clutch.engine_torque=250 N m",
+            "clutch.engine_torque=170 N m",
+            "clutch.engine_torque=");
+
+    private static final List<String> FORKED = List.of(
+            "clutch.cover.diaphragm.points[2].travel=9.5 mm & clutch.most_effort=400 N",
+            "clutch.pedal_spring.spring_rate=100 N/mm",
+            "clutch.most_effort=400 N",
+            "clutch.cover.clamp_load=5000 N");
+
     private static final List<Facts> FACTS = Stream.of(
                     changed("hill-climber", EVERY_CAR),
                     changed("hill-climber", TWIN),
@@ -197,6 +228,8 @@ final class OddCars {
                     changed("hill-climber", BARS),
                     changed("heavy-tourer", MECHANISMS),
                     changed("hill-climber", HOT_DISCS),
+                    changed("hill-climber", CLUTCHED),
+                    changed("heavy-tourer", FORKED),
                     changed("heavy-tourer", EVERY_CAR),
                     changed("heavy-tourer", TANDEM.subList(0, 4)))
             .flatMap(List::stream)

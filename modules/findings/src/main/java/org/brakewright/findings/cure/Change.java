@@ -36,6 +36,28 @@ public record Change(Kind kind, Map<String, Double> values, double amount) {
         /** Change of the pedal ratio. */
         PEDAL_RATIO,
         /** A proportioning valve is fitted in the rear line. */
-        FIT_VALVE
+        FIT_VALVE,
+        /** The clutch pedal's stop is set, m of pad travel. */
+        CLUTCH_STOP,
+        /** Steps of the clutch master's bore in stock sizes. */
+        CLUTCH_BORE,
+        /** Change of the clutch pedal's ratio. */
+        CLUTCH_RATIO;
+
+        /** Whether it touches nothing but the clutch. */
+        public boolean ofClutch() {
+            return switch (this) {
+                case CLUTCH_STOP, CLUTCH_BORE, CLUTCH_RATIO -> true;
+                case TURN_BAR,
+                        SET_KNEE,
+                        FRONT_BORE,
+                        REAR_BORE,
+                        TANDEM_BORE,
+                        FRONT_WHEEL_CYLINDER,
+                        REAR_WHEEL_CYLINDER,
+                        PEDAL_RATIO,
+                        FIT_VALVE -> false;
+            };
+        }
     }
 }

@@ -32,6 +32,8 @@ import org.jspecify.annotations.Nullable;
 public final class Cures {
     private static final Set<String> NOT_TRIED = Set.of("air_in_circuit", "fade");
     private static final Rule BALANCE_CASES = new BalanceCases();
+    /** Keys of the rules that judge the clutch begin so; what cures a clutch cures nothing else. */
+    private static final String CLUTCH = "clutch_";
 
     private final Build build;
     private final Map<String, Tag> assumed;
@@ -54,7 +56,9 @@ public final class Cures {
         this.assumed = facts.assumed();
         this.before = before;
         this.judge = judge;
-        this.changes = Changes.of(build, facts.build());
+        this.changes = new ArrayList<>(Changes.of(build, facts.build()));
+        changes.addAll(ClutchChanges.of(
+                build, facts.build().clutch().orElse(null), facts.analysis().clutch()));
         this.trials = new Trial[changes.size()];
     }
 
@@ -78,6 +82,9 @@ public final class Cures {
         Cure costly = null;
         Cure partial = null;
         for (int i = 0; i < changes.size(); i++) {
+            if (changes.get(i).kind().ofClutch() != finding.key().startsWith(CLUTCH)) {
+                continue;
+            }
             Trial trial = trial(i);
             State becomes = trial.stateOf(finding);
             if (becomes == null || becomes.compareTo(finding.state()) <= 0 || trial.refusedFor(finding)) {

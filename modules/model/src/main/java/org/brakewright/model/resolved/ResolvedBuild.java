@@ -23,6 +23,7 @@ import org.brakewright.model.proof.Checks;
  * @param checks what was looked at on the car
  * @param parking the parking brake; empty when not given
  * @param heat what heat works on; empty when no schedule is given
+ * @param clutch the clutch and its release; empty when not given
  */
 public record ResolvedBuild(
         String name,
@@ -38,7 +39,8 @@ public record ResolvedBuild(
         List<RuleSet> ruleSets,
         Checks checks,
         Optional<ResolvedParking> parking,
-        Optional<ResolvedHeat> heat) {
+        Optional<ResolvedHeat> heat,
+        Optional<ResolvedClutch> clutch) {
 
     /** The same car with another pedal. */
     public ResolvedBuild withPedal(ResolvedPedal other) {
@@ -56,7 +58,8 @@ public record ResolvedBuild(
                 ruleSets,
                 checks,
                 parking,
-                heat);
+                heat,
+                clutch);
     }
 
     /** The same car with another apply system. */
@@ -75,6 +78,7 @@ public record ResolvedBuild(
                 ruleSets,
                 checks,
                 parking,
-                heat);
+                heat,
+                clutch);
     }
 }

@@ -1,0 +1,4 @@
+package org.brakewright.model.clutch;
+
+/** What is known of the diaphragm spring, as written. */
+public sealed interface Diaphragm permits ReleasePoints, SpringDimensions {}

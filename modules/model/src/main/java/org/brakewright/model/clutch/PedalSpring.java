@@ -1,0 +1,4 @@
+package org.brakewright.model.clutch;
+
+/** A spring at the clutch pedal, as written. */
+public sealed interface PedalSpring permits ReturnSpring, OverCentre {}
