@@ -21,21 +21,21 @@ public final class CircuitVolume {
     private final double wayToDisc;
     private final double inProportion;
 
-    private CircuitVolume(ResolvedBrake brake, ResolvedCircuit circuit) {
+    private CircuitVolume(ResolvedBrake brake, LineVolume line) {
         this.brake = brake;
-        this.line = new LineVolume(circuit);
+        this.line = line;
         this.wayToDisc = clearance(Double.MAX_VALUE) + knockBack(Double.MAX_VALUE);
         this.inProportion = brakeGive(1) + padGive(1) + line.tubes(1) + line.liquid(1);
     }
 
     /** The circuit that feeds a pair of wheel brakes. */
     public static CircuitVolume of(ResolvedBrake brake, ResolvedCircuit circuit) {
-        return new CircuitVolume(brake, circuit);
+        return new CircuitVolume(brake, new LineVolume(circuit));
     }
 
     /** The same circuit with a share of air in its fluid. */
     CircuitVolume withFreeAir(double share) {
-        return new CircuitVolume(brake, circuit.withFreeAir(share));
+        return new CircuitVolume(brake, line.withFreeAir(share));
     }
 
     /** Volume taken at a pressure (Pa), all causes, m3. */

@@ -29,6 +29,11 @@ public final class LineVolume {
         this.liquidVolume = tube.boreVolume(circuit.tubeLength()) + circuit.trappedVolume();
     }
 
+    /** The same line with a share of air in its fluid. */
+    LineVolume withFreeAir(double share) {
+        return new LineVolume(circuit.withFreeAir(share));
+    }
+
     /** Volume (m3) taken up at a pressure (Pa), all causes. */
     public double total(double pressure) {
         return hoses(pressure) + tubes(pressure) + liquid(pressure) + air(pressure);
