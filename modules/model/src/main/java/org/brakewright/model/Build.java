@@ -1,8 +1,8 @@
 package org.brakewright.model;
 
 import org.brakewright.model.brake.WheelBrake;
-import org.brakewright.model.heat.Heat;
 import org.brakewright.model.clutch.Clutch;
+import org.brakewright.model.heat.Heat;
 import org.brakewright.model.hydraulics.ApplySystem;
 import org.brakewright.model.hydraulics.Fluid;
 import org.brakewright.model.hydraulics.Lines;
@@ -47,6 +47,7 @@ public record Build(
         @Label(value = "heat", how = "What the car is put through, and what its brakes are made of as heat sees it.")
         @Nullable
         Heat heat,
+
         @Label(value = "clutch", how = "What releases the clutch, for a hydraulic release with a bearing that pushes.")
         @Nullable
         Clutch clutch,

@@ -43,10 +43,11 @@ class CheckCommandTest {
                 .isEqualTo(1);
     }
 
-    /** What the cure of its first stop asks for: six turns of 1.06 mm. */
+    /** What the cures of its first stops ask for: six turns of 1.06 mm, and a stop under the clutch pedal. */
     @Test
     void noStopFindingGivesZero() {
-        String cured = Cars.text("hill-climber", "offset: 0 mm (measured)", "offset: 6.36 mm");
+        String cured = Cars.text("hill-climber", "offset: 0 mm (measured)", "offset: 6.36 mm")
+                .replace("travel_to_stop: 135 mm", "travel_to_stop: 118 mm");
         Shell run = Shell.run("check", Cars.copy(folder, cured).toString());
         assertThat(run.out()).doesNotContain("Stop:");
         assertThat(run.code()).isZero();
@@ -99,7 +100,7 @@ class CheckCommandTest {
                 "ratio: 6.0 (measured) | ratio: six | :43:10  pedal.ratio | six",
                 "kind: tandem_master | kind: tandem | :48:9  apply.kind | tandem",
                 "fluid: | fluids: | :55:1  fluids | fluids",
-                "use: road | use: road, | :59:8  intent.use | use"
+                "use: road | use: road, | :87:8  intent.use | use"
             })
     void aFaultIsToldWithItsPlace(String from, String to, String place, String value) {
         Path file = Cars.copy(folder, Cars.text(TOURER, from, to));

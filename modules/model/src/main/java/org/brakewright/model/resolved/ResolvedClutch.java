@@ -170,12 +170,7 @@ public record ResolvedClutch(
      * @param clearance for shifting, m
      */
     public record Plate(
-            double outerRadius,
-            double innerRadius,
-            double friction,
-            int faces,
-            double wear,
-            double clearance) {}
+            double outerRadius, double innerRadius, double friction, int faces, double wear, double clearance) {}
 
     /**
      * What it is held against.
