@@ -58,12 +58,11 @@ export interface Page {
   clutch: Clutch | null;
 }
 
-/** The release of the clutch over its pedal's travel, with new and worn plate. */
+/** The clutch over its pedal's travel, new and worn, and where that travel goes until a new plate is free. */
 export interface Clutch {
   effort_chart: Chart;
   travel_chart: Chart;
   table: Table;
-  /** Where the pedal travel goes until a new plate is free. */
   losses: BudgetRow[];
 }
 

@@ -43,10 +43,11 @@ class CheckCommandTest {
                 .isEqualTo(1);
     }
 
-    /** What the cure of its first stop asks for: six turns of 1.06 mm. */
+    /** What the cures of its first stops ask for: six turns of 1.06 mm, and a stop under the clutch pedal. */
     @Test
     void noStopFindingGivesZero() {
-        String cured = Cars.text("hill-climber", "offset: 0 mm (measured)", "offset: 6.36 mm");
+        String cured = Cars.text("hill-climber", "offset: 0 mm (measured)", "offset: 6.36 mm")
+                .replace("travel_to_stop: 135 mm", "travel_to_stop: 118 mm");
         Shell run = Shell.run("check", Cars.copy(folder, cured).toString());
         assertThat(run.out()).doesNotContain("Stop:");
         assertThat(run.code()).isZero();
@@ -96,10 +97,10 @@ class CheckCommandTest {
             value = {
                 "grip: 0.9 | grip: 9 | :13:9  car.grip | written: 9",
                 "wheelbase: 2745 mm (measured) | wheelbase: 2745 kg | :10:14  car.wheelbase | 2745 kg",
-                "free_play: 4 mm (measured) | free_play: four mm | :52:14  pedal.free_play | four mm",
-                "kind: tandem_master | kind: tandem | :56:9  apply.kind | tandem",
-                "fluid: | fluids: | :63:1  fluids | fluids",
-                "use: road | use: road, | :67:8  intent.use | use"
+                "free_play: 4 mm (measured) | free_play: four mm | :54:14  pedal.free_play | four mm",
+                "kind: tandem_master | kind: tandem | :58:9  apply.kind | tandem",
+                "fluid: | fluids: | :73:1  fluids | fluids",
+                "use: road | use: road, | :105:8  intent.use | use"
             })
     void aFaultIsToldWithItsPlace(String from, String to, String place, String value) {
         Path file = Cars.copy(folder, Cars.text(TOURER, from, to));

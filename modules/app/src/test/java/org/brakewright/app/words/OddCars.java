@@ -75,6 +75,7 @@ final class OddCars {
             "apply.front_master.stroke=10.5 mm & apply.rear_master.stroke=10.5 mm",
             "front.pad_friction=0.3 & intent.hard_stop=0.6 g",
             "front.threshold_pressure=6 bar",
+            "front.threshold_pressure=6 bar & apply.balance_bar.offset=8 mm",
             "intent.rule_sets=[] & apply.balance_bar.offset=10 mm & car.grip=0.3",
             "intent.rule_sets=[] & front.pad_friction=0.6 & rear.pad_friction=0.1 & car.grip=0.3",
             "apply.front_master.bore=2 in & apply.rear_master.bore=2 in & pedal.linkage.pad_arm=60 mm"
