@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import org.brakewright.analysis.clutch.ClutchState;
+import org.brakewright.analysis.setting.StockBores;
 import org.brakewright.findings.cure.Change.Kind;
 import org.brakewright.model.Build;
 import org.brakewright.model.resolved.ResolvedClutch;

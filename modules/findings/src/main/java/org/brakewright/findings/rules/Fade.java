@@ -101,11 +101,7 @@ public final class Fade implements Rule {
                 .with("left", Figure.g(hot.decelerationG()))
                 .with("share", Figure.ratio(hot.shareOfWhole()))
                 .with("hard_stop", Figure.g(facts.aims().hardStopG()))
-                .inputs(
-                        "front.pad_friction_hot",
-                        "rear.pad_friction_hot",
-                        "rear.brake_factor_hot",
-                        "pedal.ratio")
+                .inputs("front.pad_friction_hot", "rear.pad_friction_hot", "rear.brake_factor_hot", "pedal.ratio")
                 .finding();
     }
 
