@@ -7,6 +7,7 @@ import { Cautions } from './parts/Cautions.tsx';
 import { DataTable } from './parts/DataTable.tsx';
 import { Findings } from './parts/Findings.tsx';
 import { Headline } from './parts/Headline.tsx';
+import { HeatPanel } from './parts/HeatPanel.tsx';
 import { Ledger } from './parts/Ledger.tsx';
 import { NoticeBar } from './parts/NoticeBar.tsx';
 import { SpreadPanel } from './parts/SpreadPanel.tsx';
@@ -72,6 +73,7 @@ function Workbench({ page }: { page: Page }) {
                 <DataTable table={page.parking} />
               </section>
             )}
+            {page.heat && <HeatPanel heat={page.heat} />}
             <SpreadPanel />
             <Ledger rows={page.ledger} />
           </div>

@@ -41,6 +41,16 @@ export interface Page {
   drums: Table | null;
   /** What the parking brake holds; null when none is given. */
   parking: Table | null;
+  /** How hot the brakes get; null when no schedule is given. */
+  heat: Heat | null;
+}
+
+/** Peaks in a table, temperatures over time, one chart a schedule. */
+export interface Heat {
+  /** What to know about the numbers, sentences. */
+  note: string;
+  table: Table;
+  charts: Chart[];
 }
 
 export interface Verdict {

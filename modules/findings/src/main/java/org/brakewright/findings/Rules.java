@@ -8,11 +8,16 @@ import org.brakewright.findings.rules.AllWheelsLock;
 import org.brakewright.findings.rules.BarRange;
 import org.brakewright.findings.rules.BarTilt;
 import org.brakewright.findings.rules.CheckedOnCar;
+import org.brakewright.findings.rules.CoolingTime;
 import org.brakewright.findings.rules.DrumSelfLock;
 import org.brakewright.findings.rules.DrumSensitivity;
+import org.brakewright.findings.rules.FadeMargin;
 import org.brakewright.findings.rules.FailedCircuit;
+import org.brakewright.findings.rules.FluidBoiling;
 import org.brakewright.findings.rules.FrontFirst;
 import org.brakewright.findings.rules.FrontShare;
+import org.brakewright.findings.rules.HotBalance;
+import org.brakewright.findings.rules.LiningTemperature;
 import org.brakewright.findings.rules.MasterStroke;
 import org.brakewright.findings.rules.ParkingHold;
 import org.brakewright.findings.rules.PartRating;
@@ -22,6 +27,7 @@ import org.brakewright.findings.rules.PedalTravel;
 import org.brakewright.findings.rules.RearLocksFirst;
 import org.brakewright.findings.rules.ReservoirVolume;
 import org.brakewright.findings.rules.ResidualValve;
+import org.brakewright.findings.rules.RotorTemperature;
 import org.brakewright.findings.rules.ServiceStop;
 import org.brakewright.findings.rules.ValvePlacement;
 
@@ -43,6 +49,12 @@ public final class Rules {
             new ValvePlacement(),
             new ResidualValve(),
             new ReservoirVolume(),
+            new FluidBoiling(),
+            new FadeMargin(),
+            new HotBalance(),
+            new LiningTemperature(),
+            new RotorTemperature(),
+            new CoolingTime(),
             new ParkingHold(),
             new ServiceStop(),
             new FrontFirst(),

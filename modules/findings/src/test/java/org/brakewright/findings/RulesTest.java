@@ -61,6 +61,6 @@ class RulesTest {
 
     @Test
     void everyRuleHasItsOwnKey() {
-        assertThat(Rules.all()).extracting(Rule::key).hasSize(22).doesNotHaveDuplicates();
+        assertThat(Rules.all()).extracting(Rule::key).hasSize(28).doesNotHaveDuplicates();
     }
 }

@@ -64,8 +64,9 @@ final class Inputs {
         return Givens.of(build).stream().filter(given -> ofTheCar(given.path()));
     }
 
+    /** Aims and checks make no other car, and no run follows the heat. */
     private static boolean ofTheCar(String path) {
-        return !path.startsWith("intent.") && !path.startsWith("checks.");
+        return !path.startsWith("intent.") && !path.startsWith("checks.") && !path.startsWith("heat.");
     }
 
     private static Input even(Build build, Given given) {

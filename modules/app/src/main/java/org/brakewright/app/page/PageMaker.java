@@ -64,7 +64,8 @@ public final class PageMaker {
                 new WorkingViews(show).of(assessment),
                 CAUTIONS,
                 new DrumTable(show).of(assessment.analysis()),
-                new ParkingTable(show).of(assessment.analysis()));
+                new ParkingTable(show).of(assessment.analysis()),
+                new HeatViews(show).of(assessment));
     }
 
     private PageView.Verdict verdict(Assessment assessment) {

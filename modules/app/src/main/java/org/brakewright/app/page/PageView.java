@@ -29,7 +29,8 @@ public record PageView(
         List<Working> workings,
         List<String> cautions,
         @Nullable Table drums,
-        @Nullable Table parking) {
+        @Nullable Table parking,
+        @Nullable Heat heat) {
 
     /** The verdict. */
     public record Verdict(String state, String word, String sentence, Counts counts) {}
@@ -126,6 +127,9 @@ public record PageView(
 
     /** A share of the travel. */
     public record BudgetRow(String label, String where, String text, double share) {}
+
+    /** How hot the brakes get. */
+    public record Heat(String note, Table table, List<Chart> charts) {}
 
     /** A table. */
     public record Table(String caption, List<String> columns, List<List<String>> rows) {}

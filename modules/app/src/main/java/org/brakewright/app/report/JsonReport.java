@@ -52,7 +52,8 @@ public final class JsonReport {
                 analysis.parking(),
                 analysis.reservoirs(),
                 analysis.drainBack(),
-                analysis.pedal());
+                analysis.pedal(),
+                analysis.heat());
     }
 
     private static Result.FindingText finding(Finding finding) {

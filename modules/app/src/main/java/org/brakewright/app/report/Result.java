@@ -8,6 +8,7 @@ import org.brakewright.analysis.balance.BarState;
 import org.brakewright.analysis.brake.DrumResult;
 import org.brakewright.analysis.chain.PanicPush;
 import org.brakewright.analysis.failure.Failure;
+import org.brakewright.analysis.heat.HeatState;
 import org.brakewright.analysis.ledger.Headline;
 import org.brakewright.analysis.parking.ParkingState;
 import org.brakewright.analysis.pedal.PedalState;
@@ -40,6 +41,7 @@ import org.jspecify.annotations.Nullable;
  * @param reservoirs fluid held against fluid that wear takes, one a circuit
  * @param drainBack lines at rest, front and rear
  * @param pedal the pedal through its stroke
+ * @param heat how hot the brakes get; null when no schedule is given
  */
 public record Result(
         int resultFormat,
@@ -61,7 +63,8 @@ public record Result(
         @Nullable ParkingState parking,
         List<ReservoirDemand> reservoirs,
         List<DrainBack> drainBack,
-        PedalState pedal) {
+        PedalState pedal,
+        @Nullable HeatState heat) {
 
     /**
      * The verdict.

@@ -6,6 +6,7 @@ import java.util.Locale;
 import java.util.function.BiFunction;
 import org.brakewright.analysis.LoadCaseResult;
 import org.brakewright.app.page.DrumTable;
+import org.brakewright.app.page.HeatViews;
 import org.brakewright.app.page.LedgerRows;
 import org.brakewright.app.page.PageView;
 import org.brakewright.app.page.ParkingTable;
@@ -90,6 +91,7 @@ public final class TextReport {
         all.add(tables.stops());
         add(all, new DrumTable(show).of(assessment.analysis()));
         add(all, new ParkingTable(show).of(assessment.analysis()));
+        add(all, new HeatViews(show).table(assessment));
         return all;
     }
 

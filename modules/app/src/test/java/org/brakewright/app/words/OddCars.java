@@ -146,6 +146,29 @@ final class OddCars {
             "front.pad_wear=8 mm & lines.front.reservoir_volume=900 cc & intent.rule_sets=[fmvss_135]",
             "front.pad_wear=0 mm & front.running_clearance=0 mm & lines.front.reservoir_volume=3 cc");
 
+    private static final String EVEN_PADS =
+            "heat.front.friction_curve[2].friction=0.40 & heat.rear.friction_curve[2].friction=0.40";
+
+    private static final String STEADY_BALANCE = "apply.balance_bar.offset=8 mm & " + EVEN_PADS;
+
+    private static final List<String> HEATED = List.of(
+            EVEN_PADS,
+            STEADY_BALANCE,
+            pads("0.34"),
+            pads("0.20"),
+            pads("0.10"),
+            STEADY_BALANCE + " & heat.front.rotor_mass=12 kg & heat.rear.rotor_mass=12 kg & heat.front.vent_gap=4 mm"
+                    + " & heat.front.lining_limit=900 °C & heat.rear.lining_limit=900 °C",
+            "heat.front.rotor_mass=1 kg & heat.rear.rotor_mass=1 kg",
+            "apply.balance_bar.offset=6.4 mm & heat.front.friction_curve[1].friction=0.2",
+            "heat.front.rotor_limit=200 °C & heat.front.lining_limit=200 °C",
+            "fluid.dry_boiling_point=140 °C & fluid.wet_boiling_point=130 °C",
+            "fluid.grade=",
+            "fluid.grade=dot_5_1 & heat.front.piston_heat_transfer=20 W/(m2 K) & heat.rear.piston_heat_transfer=20 W/(m2 K)",
+            "fluid.dry_boiling_point=300 °C & fluid.wet_boiling_point=280 °C & heat.front.piston_heat_transfer=20 W/(m2 K)"
+                    + " & heat.rear.piston_heat_transfer=20 W/(m2 K)",
+            "heat.onward_speed=4 km/h & heat.front.airflow=0.1 & heat.front.rotor_mass=20 kg");
+
     private static final List<Facts> FACTS = Stream.of(
                     changed("hill-climber", EVERY_CAR),
                     changed("hill-climber", TWIN),
@@ -154,6 +177,7 @@ final class OddCars {
                     changed("shop-pickup", BOOSTED),
                     changed("shop-pickup", DRUMS),
                     changed("hill-climber", PARKED),
+                    changed("hill-climber", HEATED),
                     changed("shop-pickup", PLUMBED),
                     changed("hill-climber", PLUMBED_DISCS),
                     changed("heavy-tourer", EVERY_CAR),
@@ -179,6 +203,15 @@ final class OddCars {
         return FACTS.stream()
                 .flatMap(facts -> Rules.all().stream().flatMap(rule -> rule.judge(facts).stream()))
                 .toList();
+    }
+
+    /** Pads that are down to a friction while the discs are still warm only. */
+    private static String pads(String friction) {
+        return "heat.front.friction_curve[1].friction=" + friction + " & heat.rear.friction_curve[1].friction="
+                + friction
+                + " & heat.front.friction_curve[1].temperature=200 °C & heat.rear.friction_curve[1].temperature=200 °C"
+                + " & heat.front.friction_curve[2].friction=" + friction + " & heat.rear.friction_curve[2].friction="
+                + friction;
     }
 
     private static List<Facts> changed(String car, List<String> changes) {
