@@ -162,7 +162,8 @@ final class OddCars {
             "heat.front.rotor_mass=1 kg & heat.rear.rotor_mass=1 kg",
             "apply.balance_bar.offset=6.4 mm & heat.front.friction_curve[1].friction=0.2",
             "heat.front.rotor_limit=200 °C & heat.front.lining_limit=200 °C",
-            "fluid.dry_boiling_point=140 °C & fluid.wet_boiling_point=130 °C",
+            "fluid.dry_boiling_point=130 °C & fluid.wet_boiling_point=120 °C & heat.front.rotor_mass=0.4 kg"
+                    + " & heat.front.airflow=0.1 & heat.front.piston_heat_transfer=1500 W/(m2 K)",
             "fluid.grade=",
             "fluid.grade=dot_5_1 & heat.front.piston_heat_transfer=20 W/(m2 K) & heat.rear.piston_heat_transfer=20 W/(m2 K)",
             "fluid.dry_boiling_point=300 °C & fluid.wet_boiling_point=280 °C & heat.front.piston_heat_transfer=20 W/(m2 K)"
