@@ -53,7 +53,7 @@ public final class HeatViews {
         List<List<String>> rows = new ArrayList<>();
         for (ScheduleHeat schedule : heat.schedules()) {
             rows.add(row(schedule.name(), "front", schedule, schedule.front()));
-            rows.add(row("", "rear", schedule, schedule.rear()));
+            rows.add(row(schedule.name(), "rear", schedule, schedule.rear()));
         }
         heat.unsolved().forEach(name -> rows.add(List.of(name, "", "could not be followed", "", "", "", "", "", "")));
         return new PageView.Table(
