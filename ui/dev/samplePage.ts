@@ -138,5 +138,22 @@ export function samplePage(units: UnitSystem): Page {
     bar,
     pedal,
     clutch: null,
+    heat: {
+      note: 'Where published branches change over they are blended.',
+      table: {
+        caption: 'Heat, from 20 °C',
+        columns: ['schedule', 'axle', 'face', 'mean'],
+        rows: [['one stop', 'front', '96 °C', '61 °C']],
+      },
+      charts: [
+        {
+          title: 'Temperatures: one stop',
+          description: 'Temperature over time.',
+          x_label: 'time, min',
+          y_label: 'temperature, °C',
+          series: [{ label: 'front rotor', style: 'front', x: [0, 0.1, 30], y: [20, 61, 34] }],
+        },
+      ],
+    },
   };
 }

@@ -11,6 +11,7 @@ import { ClutchPanel } from './parts/ClutchPanel.tsx';
 import { DataTable } from './parts/DataTable.tsx';
 import { Findings } from './parts/Findings.tsx';
 import { Headline } from './parts/Headline.tsx';
+import { HeatPanel } from './parts/HeatPanel.tsx';
 import { Ledger } from './parts/Ledger.tsx';
 import { NoticeBar } from './parts/NoticeBar.tsx';
 import { SpreadPanel } from './parts/SpreadPanel.tsx';
@@ -88,6 +89,7 @@ function Workbench({ page }: { page: Page }) {
               ))}
             </section>
             {page.clutch && <ClutchPanel clutch={page.clutch} />}
+            {page.heat && <HeatPanel heat={page.heat} />}
             <SpreadPanel />
             <Ledger rows={page.ledger} />
           </div>

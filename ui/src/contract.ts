@@ -56,6 +56,8 @@ export interface Page {
   pedal: PedalView;
   /** The clutch; null when none is given. */
   clutch: Clutch | null;
+  /** How hot the brakes get; null when no schedule is given. */
+  heat: Heat | null;
 }
 
 /** The clutch over its pedal's travel, new and worn, and where that travel goes until a new plate is free. */
@@ -64,6 +66,14 @@ export interface Clutch {
   travel_chart: Chart;
   table: Table;
   losses: BudgetRow[];
+}
+
+/** Peaks in a table, temperatures over time, one chart a schedule. */
+export interface Heat {
+  /** What to know about the numbers, sentences. */
+  note: string;
+  table: Table;
+  charts: Chart[];
 }
 
 export interface Verdict {

@@ -40,8 +40,10 @@ public class AssessBench {
     public String car = "";
 
     private String text = "";
+
     @SuppressWarnings("NullAway.Init") // set up before any benchmark
     private Build build;
+
     @SuppressWarnings("NullAway.Init") // set up before any benchmark
     private Assessment assessment;
 

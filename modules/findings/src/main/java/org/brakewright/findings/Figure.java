@@ -45,4 +45,9 @@ public record Figure(double value, Dimension dimension) {
     public static Figure speed(double metrePerSecond) {
         return new Figure(metrePerSecond, Dimension.SPEED);
     }
+
+    /** A temperature in K. */
+    public static Figure temperature(double kelvin) {
+        return new Figure(kelvin, Dimension.TEMPERATURE);
+    }
 }

@@ -20,12 +20,17 @@ import org.brakewright.findings.rules.ClutchRelease;
 import org.brakewright.findings.rules.ClutchSlaveStroke;
 import org.brakewright.findings.rules.ClutchSlip;
 import org.brakewright.findings.rules.ClutchWearRoom;
+import org.brakewright.findings.rules.CoolingTime;
 import org.brakewright.findings.rules.DrumSelfLock;
 import org.brakewright.findings.rules.DrumSensitivity;
 import org.brakewright.findings.rules.Fade;
+import org.brakewright.findings.rules.FadeMargin;
 import org.brakewright.findings.rules.FailedCircuit;
+import org.brakewright.findings.rules.FluidBoiling;
 import org.brakewright.findings.rules.FrontFirst;
 import org.brakewright.findings.rules.FrontShare;
+import org.brakewright.findings.rules.HotBalance;
+import org.brakewright.findings.rules.LiningTemperature;
 import org.brakewright.findings.rules.MasterStroke;
 import org.brakewright.findings.rules.OverCentre;
 import org.brakewright.findings.rules.ParkingHold;
@@ -38,6 +43,7 @@ import org.brakewright.findings.rules.ReservoirVolume;
 import org.brakewright.findings.rules.ResidualValve;
 import org.brakewright.findings.rules.RodAngle;
 import org.brakewright.findings.rules.RodLength;
+import org.brakewright.findings.rules.RotorTemperature;
 import org.brakewright.findings.rules.ServiceStop;
 import org.brakewright.findings.rules.ValvePlacement;
 
@@ -66,6 +72,12 @@ public final class Rules {
             new ValvePlacement(),
             new ResidualValve(),
             new ReservoirVolume(),
+            new FluidBoiling(),
+            new FadeMargin(),
+            new HotBalance(),
+            new LiningTemperature(),
+            new RotorTemperature(),
+            new CoolingTime(),
             new ParkingHold(),
             new ClutchPedalReturn(),
             new ClutchRelease(),

@@ -62,7 +62,7 @@ public final class HeatStates {
     }
 
     private void keepHotter(String name, ScheduleRun.@Nullable HotMoment moment) {
-        if (moment != null && (hottest == null || moment.left() < hottest.left())) {
+        if (moment != null && moment.worseThan(hottest)) {
             hottest = moment;
             hottestName = name;
         }

@@ -50,10 +50,15 @@ final class ScheduleRun {
      * @param rearRotor K
      * @param frontLeft front brake force at the same pressure over that of the working brake
      * @param rearLeft the same at the rear
-     * @param left force of the car's brakes at the hard stop's pressures, N
+     * @param left force of the car's brakes at the hard stop's pressures, N, no more than working
      */
-    record HotMoment(
-            double time, double frontRotor, double rearRotor, double frontLeft, double rearLeft, double left) {}
+    record HotMoment(double time, double frontRotor, double rearRotor, double frontLeft, double rearLeft, double left) {
+
+        /** Whether less is left than at another moment, or as much but hotter; friction that rises with heat saves nothing. */
+        boolean worseThan(@Nullable HotMoment other) {
+            return other == null || left < other.left || (left == other.left && frontRotor > other.frontRotor);
+        }
+    }
 
     ScheduleRun(ResolvedBuild build, ResolvedHeat heat, HeatedCar car, ResolvedSchedule schedule, Precision precision) {
         this.build = build;
@@ -112,10 +117,11 @@ final class ScheduleRun {
     private void weigh(double at, double[] now, double frontForce, double rearForce) {
         double frontLeft = car.frontLeft(now);
         double rearLeft = car.rearLeft(now);
-        double left = frontLeft * frontForce + rearLeft * rearForce;
-        if (hottest == null || left < hottest.left()) {
-            double rearRotor = now[HeatedCar.REAR + WheelHeat.ROTOR];
-            hottest = new HotMoment(at, now[WheelHeat.ROTOR], rearRotor, frontLeft, rearLeft, left);
+        double left = Math.min(1, frontLeft) * frontForce + Math.min(1, rearLeft) * rearForce;
+        double rearRotor = now[HeatedCar.REAR + WheelHeat.ROTOR];
+        HotMoment moment = new HotMoment(at, now[WheelHeat.ROTOR], rearRotor, frontLeft, rearLeft, left);
+        if (moment.worseThan(hottest)) {
+            hottest = moment;
         }
     }
 

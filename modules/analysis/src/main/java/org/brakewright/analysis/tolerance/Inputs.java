@@ -65,8 +65,9 @@ public final class Inputs {
         return Givens.of(build).stream().filter(given -> ofTheCar(given.path()));
     }
 
+    /** Aims and checks make no other car, and no run follows the heat. */
     private static boolean ofTheCar(String path) {
-        return Stream.of("intent.", "checks.", "clutch.").noneMatch(path::startsWith);
+        return Stream.of("intent.", "checks.", "clutch.", "heat.").noneMatch(path::startsWith);
     }
 
     private static Input even(Build build, Given given) {

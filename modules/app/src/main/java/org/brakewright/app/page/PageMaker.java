@@ -69,7 +69,8 @@ public final class PageMaker {
                 new ParkingTable(show).of(assessment.analysis()),
                 new BarMaker(show).of(assessment),
                 new PedalMaker(show).of(assessment),
-                new ClutchPanel(show).of(assessment.analysis()));
+                new ClutchPanel(show).of(assessment.analysis()),
+                new HeatViews(show).of(assessment));
     }
 
     private PageView.Verdict verdict(Assessment assessment) {

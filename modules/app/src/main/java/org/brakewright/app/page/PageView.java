@@ -34,7 +34,8 @@ public record PageView(
         @Nullable Table parking,
         @Nullable BarView bar,
         PedalView pedal,
-        @Nullable Clutch clutch) {
+        @Nullable Clutch clutch,
+        @Nullable Heat heat) {
 
     /** The verdict. */
     public record Verdict(String state, String word, String sentence, Counts counts) {}
@@ -140,6 +141,9 @@ public record PageView(
 
     /** The clutch. */
     public record Clutch(Chart effortChart, Chart travelChart, Table table, List<BudgetRow> losses) {}
+
+    /** How hot the brakes get. */
+    public record Heat(String note, Table table, List<Chart> charts) {}
 
     /** A table. */
     public record Table(String caption, List<String> columns, List<List<String>> rows) {}

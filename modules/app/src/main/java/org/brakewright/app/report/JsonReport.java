@@ -58,7 +58,8 @@ public final class JsonReport {
                 assessment.solution(),
                 analysis.balanceCases(),
                 analysis.advice(),
-                analysis.clutch());
+                analysis.clutch(),
+                analysis.heat());
     }
 
     private static Result.FindingText finding(Finding finding) {

@@ -11,6 +11,7 @@ import org.brakewright.analysis.chain.PanicPush;
 import org.brakewright.analysis.clutch.ClutchState;
 import org.brakewright.analysis.failure.Failure;
 import org.brakewright.analysis.feel.Feel;
+import org.brakewright.analysis.heat.HeatState;
 import org.brakewright.analysis.ledger.Headline;
 import org.brakewright.analysis.parking.ParkingState;
 import org.brakewright.analysis.pedal.PedalState;
@@ -51,6 +52,7 @@ import org.jspecify.annotations.Nullable;
  * @param feel pedal force against travel as assumed, as firm and as soft as it may be
  * @param solution how well pedal, bar, masters and lines agree in what is told
  * @param clutch the clutch; null when not given
+ * @param heat how hot the brakes get; null when no schedule is given
  */
 public record Result(
         int resultFormat,
@@ -78,7 +80,8 @@ public record Result(
         Solution solution,
         List<BalanceCase> balanceCases,
         @Nullable Advice advice,
-        @Nullable ClutchState clutch) {
+        @Nullable ClutchState clutch,
+        @Nullable HeatState heat) {
 
     /**
      * The verdict.

@@ -12,6 +12,7 @@ import org.brakewright.app.page.ClutchPanel;
 import org.brakewright.app.page.DrumTable;
 import org.brakewright.app.page.FailureTable;
 import org.brakewright.app.page.FeelView;
+import org.brakewright.app.page.HeatViews;
 import org.brakewright.app.page.LedgerRows;
 import org.brakewright.app.page.PageView;
 import org.brakewright.app.page.ParkingTable;
@@ -108,6 +109,7 @@ public final class TextReport {
         all.addAll(new BalanceTables(show, assessment).all());
         add(all, new ClutchPanel(show).table(assessment.analysis()));
         add(all, new ClutchPanel(show).lossTable(assessment.analysis()));
+        add(all, new HeatViews(show).table(assessment));
         return all;
     }
 

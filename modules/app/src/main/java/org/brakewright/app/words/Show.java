@@ -75,6 +75,9 @@ public final class Show {
         if (dimension == Dimension.LENGTH && si >= 1.5) {
             return system == UnitSystem.US ? Unit.FOOT : Unit.METRE;
         }
+        if (dimension == Dimension.TIME && si >= 120) {
+            return Unit.MINUTE;
+        }
         return system.unit(dimension);
     }
 

@@ -22,6 +22,8 @@ import org.brakewright.findings.Rules;
  * chosen for what is said, not as good engineering.
  */
 final class OddCars {
+    private static final String COLD_PADS = "front.pad_friction_cold=";
+
     private static final List<String> EVERY_CAR = List.of(
             "",
             "car.grip=0.05",
@@ -76,6 +78,9 @@ final class OddCars {
             "front.pad_friction=0.3 & intent.hard_stop=0.6 g",
             "front.threshold_pressure=6 bar",
             "front.threshold_pressure=6 bar & apply.balance_bar.offset=8 mm",
+            COLD_PADS + "0.05 & rear.pad_friction_cold=0.60",
+            COLD_PADS
+                    + "0.40 & rear.pad_friction_cold=0.40 & front.threshold_pressure=6 bar & apply.balance_bar.offset=6 mm",
             "intent.rule_sets=[] & apply.balance_bar.offset=10 mm & car.grip=0.3",
             "intent.rule_sets=[] & front.pad_friction=0.6 & rear.pad_friction=0.1 & car.grip=0.3",
             "apply.front_master.bore=2 in & apply.rear_master.bore=2 in & pedal.linkage.pad_arm=60 mm"
@@ -216,6 +221,30 @@ final class OddCars {
             "clutch.most_effort=400 N",
             "clutch.cover.clamp_load=5000 N");
 
+    private static final String EVEN_PADS =
+            "heat.front.friction_curve[2].friction=0.40 & heat.rear.friction_curve[2].friction=0.40";
+
+    private static final String STEADY_BALANCE = "apply.balance_bar.offset=8 mm & " + EVEN_PADS;
+
+    private static final List<String> HEATED = List.of(
+            EVEN_PADS,
+            STEADY_BALANCE,
+            pads("0.34"),
+            pads("0.20"),
+            pads("0.10"),
+            STEADY_BALANCE + " & heat.front.rotor_mass=12 kg & heat.rear.rotor_mass=12 kg & heat.front.vent_gap=4 mm"
+                    + " & heat.front.lining_limit=900 °C & heat.rear.lining_limit=900 °C",
+            "heat.front.rotor_mass=1 kg & heat.rear.rotor_mass=1 kg",
+            "apply.balance_bar.offset=6.4 mm & heat.front.friction_curve[1].friction=0.2",
+            "heat.front.rotor_limit=200 °C & heat.front.lining_limit=200 °C",
+            "fluid.dry_boiling_point=130 °C & fluid.wet_boiling_point=120 °C & heat.front.rotor_mass=0.4 kg"
+                    + " & heat.front.airflow=0.1 & heat.front.piston_heat_transfer=1500 W/(m2 K)",
+            "fluid.grade=",
+            "fluid.grade=dot_5_1 & heat.front.piston_heat_transfer=20 W/(m2 K) & heat.rear.piston_heat_transfer=20 W/(m2 K)",
+            "fluid.dry_boiling_point=300 °C & fluid.wet_boiling_point=280 °C & heat.front.piston_heat_transfer=20 W/(m2 K)"
+                    + " & heat.rear.piston_heat_transfer=20 W/(m2 K)",
+            "heat.onward_speed=4 km/h & heat.front.airflow=0.1 & heat.front.rotor_mass=20 kg");
+
     private static final List<Facts> FACTS = Stream.of(
                     changed("hill-climber", EVERY_CAR),
                     changed("hill-climber", TWIN),
@@ -224,6 +253,7 @@ final class OddCars {
                     changed("shop-pickup", BOOSTED),
                     changed("shop-pickup", DRUMS),
                     changed("hill-climber", PARKED),
+                    changed("hill-climber", HEATED),
                     changed("shop-pickup", PLUMBED),
                     changed("hill-climber", PLUMBED_DISCS),
                     changed("hill-climber", BARS),
@@ -254,6 +284,15 @@ final class OddCars {
         return FACTS.stream()
                 .flatMap(facts -> Rules.all().stream().flatMap(rule -> rule.judge(facts).stream()))
                 .toList();
+    }
+
+    /** Pads that are down to a friction while the discs are still warm only. */
+    private static String pads(String friction) {
+        return "heat.front.friction_curve[1].friction=" + friction + " & heat.rear.friction_curve[1].friction="
+                + friction
+                + " & heat.front.friction_curve[1].temperature=200 °C & heat.rear.friction_curve[1].temperature=200 °C"
+                + " & heat.front.friction_curve[2].friction=" + friction + " & heat.rear.friction_curve[2].friction="
+                + friction;
     }
 
     private static List<Facts> changed(String car, List<String> changes) {
