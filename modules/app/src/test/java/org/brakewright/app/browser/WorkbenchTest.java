@@ -135,9 +135,10 @@ class WorkbenchTest {
                         "travel_to_stop: 135 mm (measured)   # to",
                         "travel_to_stop: 118.1 mm (computed)   # to"));
         bench.at(".tools button").first().click();
+        assertThat(bench.at(".verdict")).containsText("the bearing pushes the fingers");
         assertThat(file).hasContent(balanced);
         bench.at(".tools button").first().click();
-        assertThat(bench.at(".verdict-word")).hasText("Stop.");
+        assertThat(bench.at(".verdict")).containsText("the rear wheels lock before the front ones");
         assertThat(file).hasContent(BEFORE);
         assertThat(bench.headline()).containsExactly("414 N", "52 mm", "56 %", "above 0.49 g");
     }
