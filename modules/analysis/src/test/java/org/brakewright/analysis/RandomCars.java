@@ -76,6 +76,7 @@ final class RandomCars {
                 new Checks(null, null, null, null, null, null),
                 Optional.empty(),
                 Optional.empty(),
+                Optional.empty(),
                 Optional.empty());
     }
 

@@ -10,6 +10,7 @@ import org.brakewright.model.intent.Intent;
 import org.brakewright.model.parking.Parking;
 import org.brakewright.model.pedal.Pedal;
 import org.brakewright.model.proof.Checks;
+import org.brakewright.model.stop.Stops;
 import org.brakewright.model.vehicle.Car;
 import org.jspecify.annotations.Nullable;
 
@@ -51,6 +52,12 @@ public record Build(
         @Label(value = "clutch", how = "What releases the clutch, for a hydraulic release with a bearing that pushes.")
         @Nullable
         Clutch clutch,
+
+        @Label(
+                value = "stops over time",
+                how = "Empty for everyday values: then whole stops are followed, wheels slipping.")
+        @Nullable
+        Stops stops,
 
         @Label("intent") @Required("State what the car is for.")
         Intent intent,

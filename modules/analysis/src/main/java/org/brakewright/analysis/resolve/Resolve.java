@@ -82,7 +82,8 @@ public final class Resolve {
                 build.checks() == null ? NOTHING_CHECKED : build.checks(),
                 new ResolveParking(values).parking(build.parking(), front, rear),
                 new ResolveHeat(values).heat(build, car, front, rear),
-                new ResolveClutch(values).clutch(build.clutch(), filling));
+                new ResolveClutch(values).clutch(build.clutch(), filling),
+                new ResolveStops(values).stops(build.stops(), car.frontTyreRadius(), car.rearTyreRadius()));
     }
 
     private ResolvedCar car(Car car) {

@@ -159,9 +159,8 @@ public final class Integrator {
 
         @Override
         public void finish(ODEStateAndDerivative last) {
-            while (next <= span.looks()) {
+            if (next == span.looks() && last.getTime() >= span.to() - CLOSE * (span.to() - span.from())) {
                 watcher.see(last.getTime(), last.getPrimaryState());
-                next++;
             }
         }
     }

@@ -24,6 +24,7 @@ import org.brakewright.model.proof.Checks;
  * @param parking the parking brake; empty when not given
  * @param heat what heat works on; empty when no schedule is given
  * @param clutch the clutch and its release; empty when not given
+ * @param stops how stops are followed over time; empty when not asked for
  */
 public record ResolvedBuild(
         String name,
@@ -40,7 +41,8 @@ public record ResolvedBuild(
         Checks checks,
         Optional<ResolvedParking> parking,
         Optional<ResolvedHeat> heat,
-        Optional<ResolvedClutch> clutch) {
+        Optional<ResolvedClutch> clutch,
+        Optional<ResolvedStops> stops) {
 
     /** The same car with another pedal. */
     public ResolvedBuild withPedal(ResolvedPedal other) {
@@ -59,7 +61,8 @@ public record ResolvedBuild(
                 checks,
                 parking,
                 heat,
-                clutch);
+                clutch,
+                stops);
     }
 
     /** The same car with another apply system. */
@@ -79,6 +82,7 @@ public record ResolvedBuild(
                 checks,
                 parking,
                 heat,
-                clutch);
+                clutch,
+                stops);
     }
 }

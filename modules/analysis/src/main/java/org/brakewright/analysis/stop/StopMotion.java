@@ -1,0 +1,136 @@
+package org.brakewright.analysis.stop;
+
+import java.util.Optional;
+import org.brakewright.kernel.dynamics.PitchingBody;
+import org.brakewright.kernel.dynamics.SlippingAxle;
+import org.brakewright.kernel.dynamics.SlippingCar;
+import org.brakewright.kernel.dynamics.SlippingCar.Moment;
+
+/**
+ * The motion of a stopping car as places of a state, and its rates.
+ *
+ * @param car on wheels that may slip
+ * @param body on its springs; empty when the load moves at once
+ * @param at place of the distance; the others follow
+ */
+record StopMotion(SlippingCar car, Optional<PitchingBody> body, int at) {
+    /** Places that the motion takes. */
+    static final int PLACES = 7;
+
+    /** What the account of energy is kept in, J, so that it is of the size of the other places. */
+    static final double ACCOUNT = 1e4;
+
+    /** Slowest speed that slip is reckoned at, m/s: steps tried beyond the end of a stop see this one. */
+    private static final double SLOWEST = 0.05;
+
+    private static final int SPEED = 1;
+    private static final int FRONT = 2;
+    private static final int REAR = 3;
+    private static final int MOVED = 4;
+    private static final int MOVED_RATE = 5;
+    private static final int SPENT = 6;
+
+    /**
+     * What the brakes do at one moment, wheels turning.
+     *
+     * @param front torque of both front brakes, N m
+     * @param rear torque of both rear brakes, N m
+     */
+    record Torques(double front, double rear) {}
+
+    /**
+     * Which wheels stand still.
+     *
+     * @param front both front wheels
+     * @param rear both rear wheels
+     */
+    record Locked(boolean front, boolean rear) {
+        static final Locked NONE = new Locked(false, false);
+    }
+
+    /** Rolls freely at a speed in m/s. */
+    void start(double speed, double[] state) {
+        state[at + SPEED] = speed;
+        state[at + FRONT] = speed / car.front().rollingRadius();
+        state[at + REAR] = speed / car.rear().rollingRadius();
+    }
+
+    double distance(double[] state) {
+        return state[at];
+    }
+
+    double speed(double[] state) {
+        return state[at + SPEED];
+    }
+
+    double frontTurning(double[] state) {
+        return state[at + FRONT];
+    }
+
+    double rearTurning(double[] state) {
+        return state[at + REAR];
+    }
+
+    double frontSlip(double[] state) {
+        return car.front().slip(moving(state), frontTurning(state));
+    }
+
+    double rearSlip(double[] state) {
+        return car.rear().slip(moving(state), rearTurning(state));
+    }
+
+    private double moving(double[] state) {
+        return Math.max(speed(state), SLOWEST);
+    }
+
+    void lockFront(double[] state) {
+        state[at + FRONT] = 0;
+    }
+
+    void lockRear(double[] state) {
+        state[at + REAR] = 0;
+    }
+
+    /** Heat and work so far, J. */
+    double spent(double[] state) {
+        return ACCOUNT * state[at + SPENT];
+    }
+
+    /** Energy of motion, J. */
+    double energy(double[] state) {
+        return 0.5
+                * (car.mass() * speed(state) * speed(state)
+                        + car.front().inertia() * frontTurning(state) * frontTurning(state)
+                        + car.rear().inertia() * rearTurning(state) * rearTurning(state));
+    }
+
+    /** Forces and deceleration in a state. */
+    Moment moment(double[] state) {
+        return body.isPresent()
+                ? car.pitched(moving(state), frontSlip(state), rearSlip(state), state[at + MOVED])
+                : car.settled(moving(state), frontSlip(state), rearSlip(state));
+    }
+
+    /** Writes the rates of a state under brake torques, with some wheels standing still. */
+    void rates(Torques torques, Locked locked, double[] state, double[] rates) {
+        Moment now = moment(state);
+        double speed = speed(state);
+        rates[at] = speed;
+        rates[at + SPEED] = -now.deceleration();
+        rates[at + FRONT] = turning(car.front(), now.frontForce(), torques.front(), locked.front());
+        rates[at + REAR] = turning(car.rear(), now.rearForce(), torques.rear(), locked.rear());
+        body.ifPresent(springs -> {
+            rates[at + MOVED] = state[at + MOVED_RATE];
+            rates[at + MOVED_RATE] =
+                    springs.acceleration(car.transfer(now.deceleration()), state[at + MOVED], state[at + MOVED_RATE]);
+        });
+        double brakes = torques.front() * frontTurning(state) + torques.rear() * rearTurning(state);
+        double tyres = (now.frontForce() * frontSlip(state) + now.rearForce() * rearSlip(state)) * speed;
+        double drag = (car.mass() * now.deceleration() - now.frontForce() - now.rearForce()) * speed;
+        rates[at + SPENT] = (brakes + tyres + drag) / ACCOUNT;
+    }
+
+    private static double turning(SlippingAxle axle, double force, double torque, boolean locked) {
+        return locked ? 0 : axle.turningRate(force, torque);
+    }
+}

@@ -1,0 +1,123 @@
+package org.brakewright.analysis.stop;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.brakewright.analysis.balance.Balance;
+import org.brakewright.analysis.balance.Lock;
+import org.brakewright.analysis.chain.Chain;
+import org.brakewright.analysis.chain.ChainCurve;
+import org.brakewright.analysis.vehicle.Loads;
+import org.brakewright.analysis.vehicle.StopsFrom;
+import org.brakewright.kernel.dynamics.PitchingBody;
+import org.brakewright.kernel.ode.Precision;
+import org.brakewright.model.resolved.ResolvedBuild;
+import org.brakewright.model.resolved.ResolvedLoadCase;
+import org.brakewright.model.resolved.ResolvedStops;
+import org.brakewright.model.vehicle.AxleEnd;
+import org.jspecify.annotations.Nullable;
+
+/** Follows the stops of a build over time. */
+public final class Stops {
+    /** Error allowed in each step: a micrometre, a micrometre per second; a ten-millionth of each value. */
+    private static final Precision PRECISION = new Precision(1e-6, 1e-7);
+
+    private final ResolvedBuild build;
+    private final ResolvedStops asked;
+    private final Chain chain;
+    private final ChainCurve curve;
+    private final Precision precision;
+
+    private Stops(ResolvedBuild build, ResolvedStops asked, Chain chain, ChainCurve curve, Precision precision) {
+        this.build = build;
+        this.asked = asked;
+        this.chain = chain;
+        this.curve = curve;
+        this.precision = precision;
+    }
+
+    /**
+     * The stops of every load case; none when the build asks for none.
+     *
+     * @param hardStopForce pedal force of the hard stop, N; null when no push gives it
+     */
+    public static List<Stop> of(ResolvedBuild build, Chain chain, ChainCurve curve, @Nullable Double hardStopForce) {
+        return of(build, chain, curve, hardStopForce, PRECISION);
+    }
+
+    static List<Stop> of(
+            ResolvedBuild build, Chain chain, ChainCurve curve, @Nullable Double hardStopForce, Precision precision) {
+        return build.stops()
+                .map(asked -> new Stops(build, asked, chain, curve, precision).all(hardStopForce))
+                .orElse(List.of());
+    }
+
+    private List<Stop> all(@Nullable Double hardStopForce) {
+        double panic = build.aims().panicPush();
+        double grip = build.car().grip();
+        ChainCurve frontOut = ChainCurve.of(chain.failed(AxleEnd.FRONT));
+        ChainCurve rearOut = ChainCurve.of(chain.failed(AxleEnd.REAR));
+        List<Stop> stops = new ArrayList<>();
+        for (ResolvedLoadCase loadCase : build.car().loadCases()) {
+            if (hardStopForce != null) {
+                stops.add(stop(StopKind.HARD, loadCase, grip, push(curve, hardStopForce)));
+            }
+            stops.add(stop(StopKind.PANIC, loadCase, grip, push(curve, panic)));
+            stops.add(stop(StopKind.PANIC_SLIPPERY, loadCase, asked.slipperyGrip(), push(curve, panic)));
+            stops.add(stop(StopKind.FRONT_OUT, loadCase, grip, push(frontOut, StopsFrom.MOST_FORCE)));
+            stops.add(stop(StopKind.REAR_OUT, loadCase, grip, push(rearOut, StopsFrom.MOST_FORCE)));
+        }
+        return List.copyOf(stops);
+    }
+
+    private PedalRamp push(ChainCurve through, double force) {
+        return new PedalRamp(through, force, asked.rise());
+    }
+
+    private Stop stop(StopKind kind, ResolvedLoadCase loadCase, double grip, PedalRamp push) {
+        StopMotion motion = new StopMotion(SlippingCars.of(build.car(), loadCase, asked, grip), body(), 0);
+        double[] state = new double[StopMotion.PLACES];
+        motion.start(asked.speed(), state);
+        StopBrakes brakes =
+                new StopBrakes(push, build.car().frontTyreRadius(), build.car().rearTyreRadius());
+        StopRun run = new StopRun(motion, brakes, state, asked.peakSlip(), precision);
+        Stop.Ending ending = run.run();
+        Balance balance = new Balance(push.curve(), Loads.of(build.car(), loadCase));
+        Optional<Lock> lock = balance.lock(grip);
+        return new Stop(
+                kind,
+                loadCase.name(),
+                asked.speed(),
+                grip,
+                push.force(),
+                ending,
+                run.distance(),
+                run.time(),
+                orNull(run.meanDeveloped()),
+                run.peakDecelerationG(),
+                orNull(run.frontPastPeak()),
+                orNull(run.rearPastPeak()),
+                orNull(run.frontLock()),
+                orNull(run.rearLock()),
+                lock.map(Lock::axle).orElse(null),
+                lock.flatMap(first -> force(balance, first)).orElse(null),
+                null,
+                null,
+                run.energyError(),
+                run.samples());
+    }
+
+    private static Optional<Double> force(Balance balance, Lock lock) {
+        OptionalDouble force = balance.pedalForce(lock.decelerationG());
+        return force.isPresent() ? Optional.of(force.getAsDouble()) : Optional.empty();
+    }
+
+    private Optional<PitchingBody> body() {
+        return asked.pitch().map(pitch -> new PitchingBody(2 * Math.PI / pitch.period(), pitch.damping()));
+    }
+
+    private static @Nullable Double orNull(OptionalDouble value) {
+        return value.isPresent() ? value.getAsDouble() : null;
+    }
+}
