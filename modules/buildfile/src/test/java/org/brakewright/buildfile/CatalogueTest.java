@@ -43,9 +43,16 @@ class CatalogueTest {
               schedules: [{name: it, SCHEDULE}]
             """;
 
+    /** A pitching body is told whole or not at all. */
+    private static final String STOPS = """
+
+            stops:
+              pitch: {period: 0.5 s, damping: 0.3}
+            """;
+
     private static Stream<String> texts() {
         return Stream.concat(
-                FILES.stream().map(Texts::text),
+                Stream.concat(FILES.stream().map(Texts::text), Stream.of(Texts.text("twin.yaml") + STOPS)),
                 SCHEDULES.stream().map(kind -> Texts.text("twin.yaml") + HEAT.replace("SCHEDULE", kind)));
     }
 
