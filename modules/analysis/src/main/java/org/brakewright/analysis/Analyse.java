@@ -19,6 +19,7 @@ import org.brakewright.analysis.chain.GivingWay;
 import org.brakewright.analysis.chain.PanicPushes;
 import org.brakewright.analysis.chain.Pushed;
 import org.brakewright.analysis.chain.TravelBudget;
+import org.brakewright.analysis.clutch.ClutchState;
 import org.brakewright.analysis.clutch.ClutchStates;
 import org.brakewright.analysis.failure.Failures;
 import org.brakewright.analysis.heat.HeatStates;
@@ -52,6 +53,7 @@ public final class Analyse {
     private final ResolvedBuild build;
     private final Depth depth;
     private final boolean withTables;
+    private final @Nullable ClutchState clutch;
     private final Chain chain;
     private final ChainCurve curve;
     private final OperatingPoints points;
@@ -59,14 +61,16 @@ public final class Analyse {
     /** How much is wanted. */
     private enum Depth {
         JUDGING,
+        CASES,
         TABLES,
         ADVICE
     }
 
-    private Analyse(ResolvedBuild build, Depth depth) {
+    private Analyse(ResolvedBuild build, Depth depth, @Nullable ClutchState clutch) {
         this.build = build;
         this.depth = depth;
-        this.withTables = depth != Depth.JUDGING;
+        this.withTables = depth.compareTo(Depth.TABLES) >= 0;
+        this.clutch = clutch;
         this.chain = Chain.of(build);
         this.curve = ChainCurve.of(chain);
         this.points = new OperatingPoints(build, curve);
@@ -74,12 +78,12 @@ public final class Analyse {
 
     /** All numbers of a build but the advice. */
     public static Analysis analyse(ResolvedBuild build) {
-        return new Analyse(build, Depth.TABLES).all();
+        return new Analyse(build, Depth.TABLES, ClutchStates.of(build.clutch())).all();
     }
 
     /** All numbers of a build with the best settings and other layouts, which takes a search. */
     public static Analysis withAdvice(ResolvedBuild build) {
-        return new Analyse(build, Depth.ADVICE).all();
+        return new Analyse(build, Depth.ADVICE, ClutchStates.of(build.clutch())).all();
     }
 
     /**
@@ -87,7 +91,21 @@ public final class Analyse {
      * force diagrams, the cases, the heat and the advice are left out.
      */
     public static Analysis forJudging(ResolvedBuild build) {
-        return new Analyse(build, Depth.JUDGING).all();
+        return forJudging(build, ClutchStates.of(build.clutch()));
+    }
+
+    /**
+     * The same with the clutch taken over from a car whose clutch is the same, or left out.
+     *
+     * @param clutch null to leave it out
+     */
+    public static Analysis forJudging(ResolvedBuild build, @Nullable ClutchState clutch) {
+        return new Analyse(build, Depth.JUDGING, clutch).all();
+    }
+
+    /** As for judging without a clutch, with the balance in every case. */
+    public static Analysis withCases(ResolvedBuild build) {
+        return new Analyse(build, Depth.CASES, null).all();
     }
 
     private Analysis all() {
@@ -130,9 +148,9 @@ public final class Analyse {
                         working(atHardStop),
                         withTables),
                 withTables ? HeatStates.of(build, curve, hardStop) : null,
-                withTables ? BalanceCases.of(build, curve) : List.of(),
+                depth == Depth.JUDGING ? List.of() : BalanceCases.of(build, curve),
                 depth == Depth.ADVICE ? Advice.of(build) : null,
-                ClutchStates.of(build.clutch()));
+                clutch);
     }
 
     /** With a bar each piston gets its own thrust, else one rod pushes them both. */

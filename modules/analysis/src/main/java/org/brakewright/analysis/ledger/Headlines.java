@@ -15,10 +15,11 @@ import org.brakewright.analysis.vehicle.OperatingPoints;
 import org.brakewright.model.resolved.ResolvedBuild;
 import org.jspecify.annotations.Nullable;
 
-/** The headline of a build without all the rest, for moving one value after the other. */
+/** The headline of a build without all the rest, for moving one value after the other; brakes and clutch apart. */
 final class Headlines {
     private Headlines() {}
 
+    /** The brakes' part. */
     static Headline of(ResolvedBuild build) {
         Chain chain = Chain.of(build);
         ChainCurve curve = ChainCurve.of(chain);
@@ -26,10 +27,10 @@ final class Headlines {
         Stream<@Nullable Double> critical = build.car().loadCases().stream()
                 .map(loadCase -> new Balance(curve, Loads.of(build.car(), loadCase)))
                 .map(balance -> RearFirst.critical(balance.rearFirst()));
-        return Headline.of(stop, critical, Failures.of(build, chain)).withClutch(clutch(build));
+        return Headline.of(stop, critical, Failures.of(build, chain));
     }
 
-    /** The clutch's part alone, for a value that only it depends on. */
+    /** The clutch's part. */
     static @Nullable ClutchHeadline clutch(ResolvedBuild build) {
         return ClutchHeadline.of(ClutchStates.of(build.clutch()));
     }

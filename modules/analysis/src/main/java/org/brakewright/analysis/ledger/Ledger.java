@@ -46,14 +46,19 @@ public final class Ledger {
             return nominal;
         }
         return switch (Resolve.resolve(build, Map.of(assumption.path(), value))) {
-            case Resolution.Resolved moved
-            when sameCar(moved.build(), resolved) -> nominal.withClutch(Headlines.clutch(moved.build()));
-            case Resolution.Resolved moved -> Headlines.of(moved.build());
+            case Resolution.Resolved moved -> headline(moved.build(), resolved, nominal);
             case Resolution.Unusable unusable -> nominal;
         };
     }
 
-    /** Most aims are only held against the results and move none of them; the clutch moves nothing of the brakes. */
+    /** What a value leaves as it was is not computed again: brakes, clutch, or both. */
+    private static Headline headline(ResolvedBuild moved, ResolvedBuild resolved, Headline nominal) {
+        Headline brakes = sameCar(moved, resolved) ? nominal : Headlines.of(moved);
+        boolean sameClutch = moved.clutch().equals(resolved.clutch());
+        return brakes.withClutch(sameClutch ? nominal.clutch() : Headlines.clutch(moved));
+    }
+
+    /** Most aims are only held against the results and move none of them. */
     private static boolean sameCar(ResolvedBuild one, ResolvedBuild other) {
         return one.aims().hardStopG() == other.aims().hardStopG()
                 && one.car().equals(other.car())

@@ -4,6 +4,7 @@ import java.util.OptionalDouble;
 import org.brakewright.kernel.lever.LinkageOutcome;
 import org.brakewright.kernel.lever.LinkagePosition;
 import org.brakewright.kernel.lever.PedalLinkage;
+import org.brakewright.kernel.lever.TravelLimits;
 import org.brakewright.kernel.roots.Crossing;
 import org.brakewright.model.resolved.ResolvedPedal;
 
@@ -65,22 +66,26 @@ public sealed interface Lever {
      * that is told as if the lever went straight on.
      *
      * @param law the mechanism
+     * @param limits of the law, found once
      * @param last position from which on it is continued straight
      * @param overCentre pad travel at which the rod comes into line with the pivot
      */
-    record Jointed(PedalLinkage law, LinkagePosition last, OptionalDouble overCentre) implements Lever {
+    record Jointed(PedalLinkage law, TravelLimits limits, LinkagePosition last, OptionalDouble overCentre)
+            implements Lever {
 
         static Jointed of(PedalLinkage law, double padTravelToStop) {
             double stop = padTravelToStop / law.pad().distance();
-            return switch (law.at(stop)) {
-                case LinkagePosition there -> new Jointed(law, before(law, there), OptionalDouble.empty());
+            TravelLimits limits = law.limits();
+            return switch (law.at(stop, limits)) {
+                case LinkagePosition there -> new Jointed(law, limits, before(law, there), OptionalDouble.empty());
                 case LinkageOutcome.OverCentre(double angle) ->
                     new Jointed(
                             law,
+                            limits,
                             runaway(law, angle * (1 - 1e-9)),
                             OptionalDouble.of(angle * law.pad().distance()));
                 case LinkageOutcome.OutOfReach(double angle) ->
-                    new Jointed(law, runaway(law, angle * (1 - 1e-9)), OptionalDouble.empty());
+                    new Jointed(law, limits, runaway(law, angle * (1 - 1e-9)), OptionalDouble.empty());
             };
         }
 
@@ -91,7 +96,7 @@ public sealed interface Lever {
                 return new LeverState(last.padTravel() + beyond * last.ratio(), last.ratio(), last.rodAngle());
             }
             LinkagePosition here =
-                    position(law, law.angleForRodTravel(rodTravel).orElse(last.pedalAngle()));
+                    position(law.angleForRodTravel(rodTravel, limits).orElse(last.pedalAngle()));
             return new LeverState(here.padTravel(), here.ratio(), here.rodAngle());
         }
 
@@ -100,7 +105,7 @@ public sealed interface Lever {
             if (padTravel >= last.padTravel()) {
                 return new LeverState(padTravel, last.ratio(), last.rodAngle());
             }
-            LinkagePosition here = position(law, padTravel / law.pad().distance());
+            LinkagePosition here = position(padTravel / law.pad().distance());
             return new LeverState(padTravel, here.ratio(), here.rodAngle());
         }
 
@@ -118,6 +123,10 @@ public sealed interface Lever {
             double there = Crossing.between(tried -> position(law, tried).ratio() - most, 0, angle)
                     .orElse(angle);
             return position(law, there);
+        }
+
+        private LinkagePosition position(double angle) {
+            return law.at(angle, limits) instanceof LinkagePosition position ? position : last;
         }
 
         private static LinkagePosition position(PedalLinkage law, double angle) {

@@ -66,7 +66,7 @@ final class Draw {
             values.put(inputs.get(i).path(), distributions.get(i).quantile(probabilities[i][number]));
         }
         if (Resolve.resolve(build, values) instanceof Resolution.Resolved resolved) {
-            samples.set(number, Sample.of(Analyse.forJudging(resolved.build()), RearFirstOdds.GRIPS));
+            samples.set(number, Sample.of(Analyse.forJudging(resolved.build(), null), RearFirstOdds.GRIPS));
         }
     }
 

@@ -37,7 +37,7 @@ public final class Tolerances {
         if (!draw.all(plan.threads(), cancelled)) {
             return new ToleranceOutcome.Cancelled();
         }
-        Analysis nominal = Analyse.forJudging(resolved.build());
+        Analysis nominal = Analyse.forJudging(resolved.build(), null);
         Drawn drawn = draw.drawn();
         return new ToleranceOutcome.Done(new Tolerance(
                 plan.samples(),

@@ -9,6 +9,8 @@ import java.util.Set;
 import java.util.function.Function;
 import org.brakewright.analysis.Analyse;
 import org.brakewright.analysis.Analysis;
+import org.brakewright.analysis.clutch.ClutchState;
+import org.brakewright.analysis.clutch.ClutchStates;
 import org.brakewright.analysis.ledger.Headline;
 import org.brakewright.analysis.resolve.Resolution;
 import org.brakewright.analysis.resolve.Resolve;
@@ -19,6 +21,7 @@ import org.brakewright.findings.State;
 import org.brakewright.findings.rules.BalanceCases;
 import org.brakewright.model.Build;
 import org.brakewright.model.Tag;
+import org.brakewright.model.resolved.ResolvedBuild;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -36,6 +39,7 @@ public final class Cures {
     private static final String CLUTCH = "clutch_";
 
     private final Build build;
+    private final Facts facts;
     private final Map<String, Tag> assumed;
     private final List<Finding> before;
     private final Function<Facts, List<Finding>> judge;
@@ -53,6 +57,7 @@ public final class Cures {
      */
     public Cures(Build build, Facts facts, List<Finding> before, Function<Facts, List<Finding>> judge) {
         this.build = build;
+        this.facts = facts;
         this.assumed = facts.assumed();
         this.before = before;
         this.judge = judge;
@@ -118,11 +123,17 @@ public final class Cures {
         return switch (Resolve.resolve(build, change.values())) {
             case Resolution.Unusable unusable -> Trial.IMPOSSIBLE;
             case Resolution.Resolved resolved -> {
-                Analysis analysis = Analyse.forJudging(resolved.build());
+                Analysis analysis = Analyse.forJudging(resolved.build(), clutch(resolved.build()));
                 List<Finding> after = judge.apply(new Facts(resolved.build(), analysis, assumed));
                 yield Trial.compare(before, after, Headline.of(analysis));
             }
         };
+    }
+
+    private @Nullable ClutchState clutch(ResolvedBuild tried) {
+        return tried.clutch().equals(facts.build().clutch())
+                ? facts.analysis().clutch()
+                : ClutchStates.of(tried.clutch());
     }
 
     /** Whether a change that makes no stop in its trial makes one with other pads or at speed. */
@@ -131,7 +142,8 @@ public final class Cures {
                 build, changes.get(each).values())) {
             case Resolution.Unusable unusable -> true;
             case Resolution.Resolved resolved ->
-                isNewStop(BALANCE_CASES.judge(new Facts(resolved.build(), Analyse.analyse(resolved.build()), assumed)));
+                isNewStop(
+                        BALANCE_CASES.judge(new Facts(resolved.build(), Analyse.withCases(resolved.build()), assumed)));
         });
     }
 

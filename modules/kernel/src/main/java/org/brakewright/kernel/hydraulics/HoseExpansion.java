@@ -18,6 +18,7 @@ public record HoseExpansion(List<Point> points) {
     private static final double CC_PER_FOOT = 1e-6 / 0.3048;
     private static final double EIGHTH_INCH = 0.0254 / 8;
     private static final double SIX_MILLIMETRES = 0.006;
+    private static final Point UNPRESSED = new Point(0, 0);
 
     public static final HoseExpansion EIGHTH_INCH_REGULAR = ceiling(0.66, 0.79, 1.21);
     public static final HoseExpansion EIGHTH_INCH_LOW = ceiling(0.33, 0.42, 0.61);
@@ -31,7 +32,7 @@ public record HoseExpansion(List<Point> points) {
         if (points.isEmpty()) {
             throw new IllegalArgumentException("points is []; allowed is at least one point");
         }
-        Point before = new Point(0, 0);
+        Point before = UNPRESSED;
         for (Point point : points) {
             double pressure = point.pressure();
             double volume = point.volumePerLength();
@@ -76,7 +77,7 @@ public record HoseExpansion(List<Point> points) {
 
     /** Growth per free length (m3/m) at a pressure (Pa, not negative); above the last point its line goes on. */
     public double perLength(double pressure) {
-        Point low = new Point(0, 0);
+        Point low = UNPRESSED;
         Point high = points.getFirst();
         for (int i = 1; i < points.size() && pressure > high.pressure(); i++) {
             low = high;

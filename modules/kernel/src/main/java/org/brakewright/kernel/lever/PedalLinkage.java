@@ -91,11 +91,26 @@ public record PedalLinkage(Point pad, Point pin, Axis axis, double pushrodLength
      * @param pedalAngle from rest, plus drives the piston ahead, less than a turn, rad
      */
     public LinkageOutcome at(double pedalAngle) {
-        return TravelLimits.of(this).reached(pedalAngle).orElseGet(() -> position(pedalAngle));
+        return at(pedalAngle, limits());
+    }
+
+    /** The same with the limits of this linkage, found once. */
+    public LinkageOutcome at(double pedalAngle, TravelLimits limits) {
+        return limits.reached(pedalAngle).orElseGet(() -> position(pedalAngle));
+    }
+
+    /** Where this linkage goes over centre or falls short. */
+    public TravelLimits limits() {
+        return TravelLimits.of(this);
     }
 
     /** Pedal angle (rad) at which the piston has advanced by a travel (m); empty where it never does. */
     public OptionalDouble angleForRodTravel(double rodTravel) {
+        return angleForRodTravel(rodTravel, limits());
+    }
+
+    /** The same with the limits of this linkage, found once. */
+    public OptionalDouble angleForRodTravel(double rodTravel, TravelLimits limits) {
         Point socket = axis.at(socketAlong(pin) + rodTravel);
         double reach = socket.distance();
         double cos = (square(pin.distance()) + square(reach) - square(pushrodLength)) / (2 * pin.distance() * reach);
@@ -106,7 +121,7 @@ public record PedalLinkage(Point pad, Point pin, Axis axis, double pushrodLength
         double side = Math.signum(atRest.x() * pin.y() - atRest.y() * pin.x());
         double turned = socket.angle() + side * Math.acos(cos) - pin.angle();
         double angle = sense() * Math.IEEEremainder(turned, 2 * Math.PI);
-        return at(angle) instanceof LinkagePosition found && Math.abs(found.rodTravel() - rodTravel) < SAME
+        return at(angle, limits) instanceof LinkagePosition found && Math.abs(found.rodTravel() - rodTravel) < SAME
                 ? OptionalDouble.of(angle)
                 : OptionalDouble.empty();
     }
