@@ -155,5 +155,6 @@ export function samplePage(units: UnitSystem): Page {
         },
       ],
     },
+    stops: null,
   };
 }

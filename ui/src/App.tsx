@@ -11,9 +11,9 @@ import { ClutchPanel } from './parts/ClutchPanel.tsx';
 import { DataTable } from './parts/DataTable.tsx';
 import { Findings } from './parts/Findings.tsx';
 import { Headline } from './parts/Headline.tsx';
-import { HeatPanel } from './parts/HeatPanel.tsx';
 import { Ledger } from './parts/Ledger.tsx';
 import { NoticeBar } from './parts/NoticeBar.tsx';
+import { OverTimePanel } from './parts/OverTimePanel.tsx';
 import { SpreadPanel } from './parts/SpreadPanel.tsx';
 import { SummaryStrip } from './parts/SummaryStrip.tsx';
 import { TopBar } from './parts/TopBar.tsx';
@@ -89,7 +89,8 @@ function Workbench({ page }: { page: Page }) {
               ))}
             </section>
             {page.clutch && <ClutchPanel clutch={page.clutch} />}
-            {page.heat && <HeatPanel heat={page.heat} />}
+            {page.heat && <OverTimePanel id="heat" title="Heat" followed={page.heat} />}
+            {page.stops && <OverTimePanel id="stops" title="Stops over time" followed={page.stops} />}
             <SpreadPanel />
             <Ledger rows={page.ledger} />
           </div>

@@ -57,7 +57,9 @@ export interface Page {
   /** The clutch; null when none is given. */
   clutch: Clutch | null;
   /** How hot the brakes get; null when no schedule is given. */
-  heat: Heat | null;
+  heat: OverTime | null;
+  /** Stops followed over time; null when none is asked for. */
+  stops: OverTime | null;
 }
 
 /** The clutch over its pedal's travel, new and worn, and where that travel goes until a new plate is free. */
@@ -68,8 +70,8 @@ export interface Clutch {
   losses: BudgetRow[];
 }
 
-/** Peaks in a table, temperatures over time, one chart a schedule. */
-export interface Heat {
+/** Something followed over time: a table and charts. */
+export interface OverTime {
   /** What to know about the numbers, sentences. */
   note: string;
   table: Table;

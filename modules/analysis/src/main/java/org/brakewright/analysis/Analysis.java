@@ -14,6 +14,7 @@ import org.brakewright.analysis.pedal.PedalState;
 import org.brakewright.analysis.reservoir.DrainBack;
 import org.brakewright.analysis.reservoir.ReservoirDemand;
 import org.brakewright.analysis.setting.Advice;
+import org.brakewright.analysis.stop.Stop;
 import org.brakewright.analysis.vehicle.HardStop;
 import org.brakewright.analysis.vehicle.StopFrom;
 import org.jspecify.annotations.Nullable;
@@ -41,6 +42,7 @@ import org.jspecify.annotations.Nullable;
  * @param balanceCases the balance in every case of load, pads, air and engine; empty where only judgements are wanted
  * @param advice best settings and other layouts; null where they were not asked for
  * @param clutch the clutch; null when not given
+ * @param stops followed over time; empty when not asked for, and where the advice is not wanted either
  */
 public record Analysis(
         double pedalRatio,
@@ -62,7 +64,8 @@ public record Analysis(
         @Nullable HeatState heat,
         List<BalanceCase> balanceCases,
         @Nullable Advice advice,
-        @Nullable ClutchState clutch) {
+        @Nullable ClutchState clutch,
+        List<Stop> stops) {
 
     /**
      * Effort of the heaviest load case at one of the decelerations of {@link #effortFor}.

@@ -45,6 +45,7 @@ import org.brakewright.findings.rules.RodAngle;
 import org.brakewright.findings.rules.RodLength;
 import org.brakewright.findings.rules.RotorTemperature;
 import org.brakewright.findings.rules.ServiceStop;
+import org.brakewright.findings.rules.StopOverTime;
 import org.brakewright.findings.rules.ValvePlacement;
 
 /** All rules, in the order in which findings of the same state are told. */
@@ -78,6 +79,7 @@ public final class Rules {
             new LiningTemperature(),
             new RotorTemperature(),
             new CoolingTime(),
+            new StopOverTime(),
             new ParkingHold(),
             new ClutchPedalReturn(),
             new ClutchRelease(),

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.Supplier;
 import org.brakewright.analysis.balance.Balance;
 import org.brakewright.analysis.balance.Lock;
 import org.brakewright.analysis.chain.Chain;
@@ -58,17 +59,17 @@ public final class Stops {
         double grip = build.car().grip();
         ChainCurve frontOut = ChainCurve.of(chain.failed(AxleEnd.FRONT));
         ChainCurve rearOut = ChainCurve.of(chain.failed(AxleEnd.REAR));
-        List<Stop> stops = new ArrayList<>();
+        List<Supplier<Stop>> stops = new ArrayList<>();
         for (ResolvedLoadCase loadCase : build.car().loadCases()) {
             if (hardStopForce != null) {
-                stops.add(stop(StopKind.HARD, loadCase, grip, push(curve, hardStopForce)));
+                stops.add(() -> stop(StopKind.HARD, loadCase, grip, push(curve, hardStopForce)));
             }
-            stops.add(stop(StopKind.PANIC, loadCase, grip, push(curve, panic)));
-            stops.add(stop(StopKind.PANIC_SLIPPERY, loadCase, asked.slipperyGrip(), push(curve, panic)));
-            stops.add(stop(StopKind.FRONT_OUT, loadCase, grip, push(frontOut, StopsFrom.MOST_FORCE)));
-            stops.add(stop(StopKind.REAR_OUT, loadCase, grip, push(rearOut, StopsFrom.MOST_FORCE)));
+            stops.add(() -> stop(StopKind.PANIC, loadCase, grip, push(curve, panic)));
+            stops.add(() -> stop(StopKind.PANIC_SLIPPERY, loadCase, asked.slipperyGrip(), push(curve, panic)));
+            stops.add(() -> stop(StopKind.FRONT_OUT, loadCase, grip, push(frontOut, StopsFrom.MOST_FORCE)));
+            stops.add(() -> stop(StopKind.REAR_OUT, loadCase, grip, push(rearOut, StopsFrom.MOST_FORCE)));
         }
-        return List.copyOf(stops);
+        return stops.parallelStream().map(Supplier::get).toList();
     }
 
     private PedalRamp push(ChainCurve through, double force) {

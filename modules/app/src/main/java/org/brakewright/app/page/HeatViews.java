@@ -31,14 +31,14 @@ public final class HeatViews {
     }
 
     /** Table, charts and what to know about them; null when no schedule is given. */
-    public PageView.@Nullable Heat of(Assessment assessment) {
+    public PageView.@Nullable OverTime of(Assessment assessment) {
         PageView.Table table = table(assessment);
         HeatState heat = assessment.analysis().heat();
         if (table == null || heat == null) {
             return null;
         }
         ResolvedHeat built = assessment.resolved().heat().orElseThrow();
-        return new PageView.Heat(
+        return new PageView.OverTime(
                 NOTE,
                 table,
                 heat.schedules().stream().map(each -> chart(each, built)).toList());

@@ -70,7 +70,8 @@ public final class PageMaker {
                 new BarMaker(show).of(assessment),
                 new PedalMaker(show).of(assessment),
                 new ClutchPanel(show).of(assessment.analysis()),
-                new HeatViews(show).of(assessment));
+                new HeatViews(show).of(assessment),
+                new StopViews(show).of(assessment.analysis().stops()));
     }
 
     private PageView.Verdict verdict(Assessment assessment) {

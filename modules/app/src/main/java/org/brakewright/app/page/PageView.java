@@ -35,7 +35,8 @@ public record PageView(
         @Nullable BarView bar,
         PedalView pedal,
         @Nullable Clutch clutch,
-        @Nullable Heat heat) {
+        @Nullable OverTime heat,
+        @Nullable OverTime stops) {
 
     /** The verdict. */
     public record Verdict(String state, String word, String sentence, Counts counts) {}
@@ -142,8 +143,8 @@ public record PageView(
     /** The clutch. */
     public record Clutch(Chart effortChart, Chart travelChart, Table table, List<BudgetRow> losses) {}
 
-    /** How hot the brakes get. */
-    public record Heat(String note, Table table, List<Chart> charts) {}
+    /** Something followed over time. */
+    public record OverTime(String note, Table table, List<Chart> charts) {}
 
     /** A table. */
     public record Table(String caption, List<String> columns, List<List<String>> rows) {}

@@ -59,7 +59,8 @@ public final class JsonReport {
                 analysis.balanceCases(),
                 analysis.advice(),
                 analysis.clutch(),
-                analysis.heat());
+                analysis.heat(),
+                analysis.stops());
     }
 
     private static Result.FindingText finding(Finding finding) {

@@ -19,6 +19,7 @@ import org.brakewright.analysis.reservoir.DrainBack;
 import org.brakewright.analysis.reservoir.ReservoirDemand;
 import org.brakewright.analysis.setting.Advice;
 import org.brakewright.analysis.solution.Solution;
+import org.brakewright.analysis.stop.Stop;
 import org.brakewright.analysis.vehicle.HardStop;
 import org.brakewright.analysis.vehicle.StopFrom;
 import org.jspecify.annotations.Nullable;
@@ -53,6 +54,7 @@ import org.jspecify.annotations.Nullable;
  * @param solution how well pedal, bar, masters and lines agree in what is told
  * @param clutch the clutch; null when not given
  * @param heat how hot the brakes get; null when no schedule is given
+ * @param stops followed over time; empty when none is asked for
  */
 public record Result(
         int resultFormat,
@@ -81,7 +83,8 @@ public record Result(
         List<BalanceCase> balanceCases,
         @Nullable Advice advice,
         @Nullable ClutchState clutch,
-        @Nullable HeatState heat) {
+        @Nullable HeatState heat,
+        List<Stop> stops) {
 
     /**
      * The verdict.

@@ -17,6 +17,7 @@ import org.brakewright.app.page.LedgerRows;
 import org.brakewright.app.page.PageView;
 import org.brakewright.app.page.ParkingTable;
 import org.brakewright.app.page.PedalMaker;
+import org.brakewright.app.page.StopViews;
 import org.brakewright.app.page.Tables;
 import org.brakewright.app.words.CureWords;
 import org.brakewright.app.words.FindingWords;
@@ -110,6 +111,7 @@ public final class TextReport {
         add(all, new ClutchPanel(show).table(assessment.analysis()));
         add(all, new ClutchPanel(show).lossTable(assessment.analysis()));
         add(all, new HeatViews(show).table(assessment));
+        add(all, new StopViews(show).table(assessment.analysis().stops()));
         return all;
     }
 

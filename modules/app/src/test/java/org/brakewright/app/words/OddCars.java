@@ -245,6 +245,11 @@ final class OddCars {
                     + " & heat.rear.piston_heat_transfer=20 W/(m2 K)",
             "heat.onward_speed=4 km/h & heat.front.airflow=0.1 & heat.front.rotor_mass=20 kg");
 
+    private static final List<String> STOPPING = List.of(
+            "stops.speed=350 km/h & front.pad_friction=0.05 & rear.pad_friction=0.05",
+            "stops.rise=0.05 s & apply.balance_bar.offset=3 mm",
+            "stops.peak_slip=0.3 & apply.balance_bar.offset=5 mm");
+
     private static final List<Facts> FACTS = Stream.of(
                     changed("hill-climber", EVERY_CAR),
                     changed("hill-climber", TWIN),
@@ -254,6 +259,7 @@ final class OddCars {
                     changed("shop-pickup", DRUMS),
                     changed("hill-climber", PARKED),
                     changed("hill-climber", HEATED),
+                    changed("hill-climber", STOPPING),
                     changed("shop-pickup", PLUMBED),
                     changed("hill-climber", PLUMBED_DISCS),
                     changed("hill-climber", BARS),

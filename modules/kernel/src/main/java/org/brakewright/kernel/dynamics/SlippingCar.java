@@ -44,7 +44,7 @@ public record SlippingCar(AxleLoads loads, AirForces air, double airSpeed, Slipp
         double deceleration = 0;
         for (int round = 0; round < MOST_ROUNDS; round++) {
             Moment moment = pitched(speed, frontSlip, rearSlip, transfer(deceleration));
-            if (Math.abs(moment.deceleration() - deceleration) <= SAME * Math.abs(moment.deceleration())) {
+            if (Math.abs(moment.deceleration() - deceleration) <= SAME * (1 + Math.abs(moment.deceleration()))) {
                 return moment;
             }
             deceleration = moment.deceleration();

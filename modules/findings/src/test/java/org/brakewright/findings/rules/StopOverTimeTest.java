@@ -1,0 +1,50 @@
+package org.brakewright.findings.rules;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.brakewright.findings.Judgement.figure;
+
+import java.util.List;
+import org.brakewright.analysis.Analyse;
+import org.brakewright.findings.Facts;
+import org.brakewright.findings.Finding;
+import org.brakewright.findings.State;
+import org.brakewright.findings.TestCar;
+import org.brakewright.model.resolved.ResolvedBuild;
+import org.junit.jupiter.api.Test;
+
+/** The numbers themselves are held by the tests of the stops. */
+class StopOverTimeTest {
+    private static final StopOverTime RULE = new StopOverTime();
+    private static final TestCar CAR = TestCar.twin().with("stops.speed", "20 m/s");
+
+    private static List<Finding> judged(TestCar car) {
+        ResolvedBuild build = car.facts().build();
+        return RULE.judge(new Facts(build, Analyse.withAdvice(build)));
+    }
+
+    /** One load case: hard stop, panic push on two grips, each circuit open. */
+    @Test
+    void isFineWhereBothNameTheSameWheels() {
+        Finding finding = judged(CAR).getFirst();
+        assertThat(finding.state()).isEqualTo(State.FINE);
+        assertThat(figure("count", finding)).isEqualTo(5);
+        assertThat(figure("speed", finding)).isEqualTo(20);
+    }
+
+    /** Friction of 0.01 slows the car by less than 0.05 g: from 90 m/s more than a minute passes. */
+    @Test
+    void cautionsWhereTheCarDoesNotComeToRest() {
+        Finding finding = judged(CAR.with("stops.speed", "90 m/s")
+                        .with("front.pad_friction", "0.06")
+                        .with("rear.pad_friction", "0.06"))
+                .getFirst();
+        assertThat(finding.state()).isEqualTo(State.CAUTION);
+        assertThat(finding.variant()).isEqualTo("no_rest");
+    }
+
+    @Test
+    void isSilentWhereNoStopIsFollowed() {
+        assertThat(judged(TestCar.twin())).isEmpty();
+        assertThat(RULE.judge(CAR.facts())).isEmpty();
+    }
+}
