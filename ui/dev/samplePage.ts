@@ -155,6 +155,6 @@ export function samplePage(units: UnitSystem): Page {
         },
       ],
     },
-    stops: null,
+    stops_over_time: null,
   };
 }

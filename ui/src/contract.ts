@@ -59,7 +59,7 @@ export interface Page {
   /** How hot the brakes get; null when no schedule is given. */
   heat: OverTime | null;
   /** Stops followed over time; null when none is asked for. */
-  stops: OverTime | null;
+  stops_over_time: OverTime | null;
 }
 
 /** The clutch over its pedal's travel, new and worn, and where that travel goes until a new plate is free. */

@@ -36,7 +36,7 @@ public record PageView(
         PedalView pedal,
         @Nullable Clutch clutch,
         @Nullable OverTime heat,
-        @Nullable OverTime stops) {
+        @Nullable OverTime stopsOverTime) {
 
     /** The verdict. */
     public record Verdict(String state, String word, String sentence, Counts counts) {}

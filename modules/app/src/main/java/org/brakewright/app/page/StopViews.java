@@ -11,10 +11,10 @@ import org.brakewright.analysis.stop.Stop;
 import org.brakewright.analysis.stop.StopKind;
 import org.brakewright.analysis.stop.StopSample;
 import org.brakewright.app.words.Show;
+import org.brakewright.app.words.UnitSystem;
 import org.brakewright.kernel.dynamics.Gravity;
 import org.brakewright.quantity.Dimension;
 import org.brakewright.quantity.Unit;
-import org.brakewright.quantity.UnitSystem;
 import org.jspecify.annotations.Nullable;
 
 /** Stops followed over time, as a table, as speed over time, and as the slip of the wheels in the panic push. */
@@ -43,7 +43,10 @@ public final class StopViews {
                 stops.stream().collect(Collectors.groupingBy(Stop::loadCase, LinkedHashMap::new, Collectors.toList()));
         List<PageView.Chart> charts = new ArrayList<>();
         byLoad.forEach((load, all) -> charts.add(speeds(load, all)));
-        stops.stream().filter(stop -> stop.kind() == StopKind.PANIC).map(this::slips).forEach(charts::add);
+        stops.stream()
+                .filter(stop -> stop.kind() == StopKind.PANIC)
+                .map(this::slips)
+                .forEach(charts::add);
         return new PageView.OverTime(NOTE, table, List.copyOf(charts));
     }
 
@@ -54,7 +57,17 @@ public final class StopViews {
         }
         return new PageView.Table(
                 "Stops followed over time, from " + show.value(stops.getFirst().speedMS(), Dimension.SPEED),
-                List.of("loaded as", "stop", "grip", "push", "distance", "time", "MFDD", "locks first", "front", "rear",
+                List.of(
+                        "loaded as",
+                        "stop",
+                        "grip",
+                        "push",
+                        "distance",
+                        "time",
+                        "MFDD",
+                        "locks first",
+                        "front",
+                        "rear",
                         "steady reckoning"),
                 stops.stream().map(this::row).toList());
     }
@@ -82,8 +95,7 @@ public final class StopViews {
     }
 
     private String distance(Stop stop) {
-        return show.value(
-                stop.distanceM(), Dimension.LENGTH, show.system() == UnitSystem.US ? Unit.FOOT : Unit.METRE);
+        return show.value(stop.distanceM(), Dimension.LENGTH, show.system() == UnitSystem.US ? Unit.FOOT : Unit.METRE);
     }
 
     private String lock(@Nullable Double time) {

@@ -54,7 +54,7 @@ import org.jspecify.annotations.Nullable;
  * @param solution how well pedal, bar, masters and lines agree in what is told
  * @param clutch the clutch; null when not given
  * @param heat how hot the brakes get; null when no schedule is given
- * @param stops followed over time; empty when none is asked for
+ * @param stopsOverTime followed over time; empty when none is asked for
  */
 public record Result(
         int resultFormat,
@@ -84,7 +84,7 @@ public record Result(
         @Nullable Advice advice,
         @Nullable ClutchState clutch,
         @Nullable HeatState heat,
-        List<Stop> stops) {
+        List<Stop> stopsOverTime) {
 
     /**
      * The verdict.

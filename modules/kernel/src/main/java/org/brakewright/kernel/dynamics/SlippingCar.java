@@ -41,13 +41,19 @@ public record SlippingCar(AxleLoads loads, AirForces air, double airSpeed, Slipp
      * @throws ArithmeticException when loads and deceleration do not settle: a car far higher than it is long
      */
     public Moment settled(double speed, double frontSlip, double rearSlip) {
-        double deceleration = 0;
+        double before = 0;
+        double missedBefore = pitched(speed, frontSlip, rearSlip, 0).deceleration();
+        double deceleration = missedBefore;
         for (int round = 0; round < MOST_ROUNDS; round++) {
             Moment moment = pitched(speed, frontSlip, rearSlip, transfer(deceleration));
-            if (Math.abs(moment.deceleration() - deceleration) <= SAME * (1 + Math.abs(moment.deceleration()))) {
+            double missed = moment.deceleration() - deceleration;
+            if (Math.abs(missed) <= SAME * (1 + Math.abs(deceleration))) {
                 return moment;
             }
-            deceleration = moment.deceleration();
+            double next = deceleration - missed * (deceleration - before) / (missed - missedBefore);
+            before = deceleration;
+            missedBefore = missed;
+            deceleration = next;
         }
         throw new ArithmeticException("axle loads do not settle at slips " + frontSlip + ", " + rearSlip);
     }
