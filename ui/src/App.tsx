@@ -90,7 +90,7 @@ function Workbench({ page }: { page: Page }) {
             </section>
             {page.clutch && <ClutchPanel clutch={page.clutch} />}
             {page.heat && <OverTimePanel id="heat" title="Heat" followed={page.heat} />}
-            {page.stops_over_time && <OverTimePanel id="stops" title="Stops over time" followed={page.stops_over_time} />}
+            {page.stops_over_time && <OverTimePanel id="followed-stops" title="Stops followed over time" followed={page.stops_over_time} />}
             <SpreadPanel />
             <Ledger rows={page.ledger} />
           </div>
