@@ -128,5 +128,17 @@ public final class Cars {
             apply.booster.efficiency: 1
             """;
 
+    /** In place of a ratio, a hung pedal: pad 300 mm and pin 60 mm below the pivot, a level rod of 120 mm on a level axis. */
+    public static final String HUNG_PEDAL = """
+            pedal.mechanism.mount: hung
+            pedal.mechanism.pad_forward: 0 mm
+            pedal.mechanism.pad_up: -300 mm
+            pedal.mechanism.pin_forward: 0 mm
+            pedal.mechanism.pin_up: -60 mm
+            pedal.mechanism.socket_forward: 120 mm
+            pedal.mechanism.socket_up: -60 mm
+            pedal.mechanism.axis_rise: 0 deg
+            """;
+
     private Cars() {}
 }

@@ -23,10 +23,14 @@ public record Facts(ResolvedBuild build, Analysis analysis, Map<String, Tag> ass
 
     /** An aim of the intent as a limit: the builder's own, or openly ours when none was given. */
     public Limit aim(String key, Figure figure) {
-        Tag tag = assumed.get("intent." + key);
-        return tag == null
-                ? new Limit(figure, "aim for the hard stop", Tag.BUILDERS_CHOICE)
-                : new Limit(figure, "aim assumed for the hard stop, since none is given", tag);
+        return aim(
+                "intent." + key, figure, "aim for the hard stop", "aim assumed for the hard stop, since none is given");
+    }
+
+    /** An aim at a path as a limit, in words for when the builder gave it and for when it is ours. */
+    public Limit aim(String path, Figure figure, String given, String ours) {
+        Tag tag = assumed.get(path);
+        return tag == null ? new Limit(figure, given, Tag.BUILDERS_CHOICE) : new Limit(figure, ours, tag);
     }
 
     /** What the builder wants. */

@@ -11,8 +11,6 @@ import org.brakewright.analysis.hydraulics.FailedTwinChain;
 import org.brakewright.analysis.hydraulics.Piston;
 import org.brakewright.analysis.hydraulics.PistonState;
 import org.brakewright.kernel.lever.FailedBar;
-import org.brakewright.model.hydraulics.CircuitSplit;
-import org.brakewright.model.resolved.ResolvedApply;
 import org.brakewright.model.resolved.ResolvedBuild;
 import org.brakewright.model.vehicle.AxleEnd;
 
@@ -79,21 +77,17 @@ final class Air implements WeakCar {
     }
 
     private What what() {
-        if (diagonal()) {
+        if (build.apply().diagonal()) {
             return piston == AxleEnd.FRONT ? What.AIR_IN_FIRST_DIAGONAL : What.AIR_IN_SECOND_DIAGONAL;
         }
         return piston == AxleEnd.FRONT ? What.AIR_IN_FRONT_CIRCUIT : What.AIR_IN_REAR_CIRCUIT;
-    }
-
-    private boolean diagonal() {
-        return build.apply() instanceof ResolvedApply.Tandem tandem && tandem.split() == CircuitSplit.DIAGONAL;
     }
 
     private double livePressure(Pushed pushed) {
         boolean first = piston == AxleEnd.REAR;
         Piston live = first ? chain.apply().front() : chain.apply().rear();
         PistonState state = first ? pushed.apply().front() : pushed.apply().rear();
-        AxleEnd axle = first || diagonal() ? AxleEnd.FRONT : AxleEnd.REAR;
+        AxleEnd axle = first || build.apply().diagonal() ? AxleEnd.FRONT : AxleEnd.REAR;
         return live.feeds().line(axle).atWheels(state.pressure());
     }
 

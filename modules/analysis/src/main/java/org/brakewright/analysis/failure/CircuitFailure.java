@@ -7,8 +7,6 @@ import org.brakewright.analysis.chain.Pushed;
 import org.brakewright.analysis.failure.Failure.BarEnd;
 import org.brakewright.analysis.failure.Failure.What;
 import org.brakewright.analysis.hydraulics.FailedTwinChain;
-import org.brakewright.model.hydraulics.CircuitSplit;
-import org.brakewright.model.resolved.ResolvedApply;
 import org.brakewright.model.resolved.ResolvedBuild;
 import org.brakewright.model.vehicle.AxleEnd;
 
@@ -58,7 +56,7 @@ final class CircuitFailure implements WeakCar {
     }
 
     private What what() {
-        if (diagonal()) {
+        if (build.apply().diagonal()) {
             return piston == AxleEnd.FRONT ? What.FIRST_DIAGONAL : What.SECOND_DIAGONAL;
         }
         return piston == AxleEnd.FRONT ? What.FRONT_CIRCUIT : What.REAR_CIRCUIT;
@@ -67,7 +65,7 @@ final class CircuitFailure implements WeakCar {
     @Override
     public LeastDeceleration least(Pushed pushed) {
         ChainState state = pushed.state();
-        if (diagonal()) {
+        if (build.apply().diagonal()) {
             return LeastDeceleration.oneDiagonal(build, state);
         }
         double liveForce = piston == AxleEnd.FRONT ? state.rearForce() : state.frontForce();
@@ -75,11 +73,7 @@ final class CircuitFailure implements WeakCar {
     }
 
     private double livePressure(ChainState state) {
-        return diagonal() || piston == AxleEnd.REAR ? state.frontPressure() : state.rearPressure();
-    }
-
-    private boolean diagonal() {
-        return build.apply() instanceof ResolvedApply.Tandem tandem && tandem.split() == CircuitSplit.DIAGONAL;
+        return build.apply().diagonal() || piston == AxleEnd.REAR ? state.frontPressure() : state.rearPressure();
     }
 
     private double livePiston(Remaining left) {

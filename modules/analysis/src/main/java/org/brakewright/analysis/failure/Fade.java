@@ -3,7 +3,6 @@ package org.brakewright.analysis.failure;
 import java.util.List;
 import org.brakewright.analysis.chain.Chain;
 import org.brakewright.analysis.chain.Pushed;
-import org.brakewright.analysis.failure.Failure.BarEnd;
 import org.brakewright.analysis.failure.Failure.What;
 import org.brakewright.analysis.failure.LeastDeceleration.Braked;
 import org.brakewright.model.resolved.ResolvedBuild;
@@ -20,22 +19,9 @@ record Fade(ResolvedBuild build, Chain chain) implements WeakCar {
     @Override
     public Failure at(double push) {
         Remaining left = Remaining.of(build, chain, push);
-        LeastDeceleration least = least(left.pushed());
         double whole = left.pushed().state().totalForce();
-        return new Failure(
-                What.FADE,
-                push,
-                left.pushed().state().frontPressure(),
-                least.decelerationG(),
-                least.loadCase(),
-                least.gripLimited(),
-                left.pushed().padTravel(),
-                0,
-                left.reachesStop(),
-                BarEnd.NONE,
-                false,
-                whole == 0 ? 0 : (front(left.pushed()) + rear(left.pushed())) / whole,
-                List.of());
+        double share = whole == 0 ? 0 : (front(left.pushed()) + rear(left.pushed())) / whole;
+        return Failure.pedalStays(What.FADE, push, left, least(left.pushed()), share);
     }
 
     @Override

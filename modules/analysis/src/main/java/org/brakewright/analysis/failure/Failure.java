@@ -34,6 +34,24 @@ public record Failure(
         double shareOfWhole,
         List<EffortToMeet> effortFor) {
 
+    /** A failure that leaves pedal and bar where they are. */
+    static Failure pedalStays(What what, double push, Remaining left, LeastDeceleration least, double shareOfWhole) {
+        return new Failure(
+                what,
+                push,
+                left.pushed().state().frontPressure(),
+                least.decelerationG(),
+                least.loadCase(),
+                least.gripLimited(),
+                left.pushed().padTravel(),
+                0,
+                left.reachesStop(),
+                BarEnd.NONE,
+                false,
+                shareOfWhole,
+                List.of());
+    }
+
     /** The same failure with the pushes for what rules ask. */
     Failure withEffortFor(List<EffortToMeet> efforts) {
         return new Failure(

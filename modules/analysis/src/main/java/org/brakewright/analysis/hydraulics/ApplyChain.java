@@ -3,7 +3,6 @@ package org.brakewright.analysis.hydraulics;
 import java.util.OptionalDouble;
 import java.util.stream.DoubleStream;
 import org.brakewright.analysis.hydraulics.Piston.Feeds;
-import org.brakewright.model.hydraulics.CircuitSplit;
 import org.brakewright.model.resolved.ResolvedApply;
 import org.brakewright.model.resolved.ResolvedBuild;
 import org.brakewright.model.vehicle.AxleEnd;
@@ -68,7 +67,7 @@ public sealed interface ApplyChain permits TwinChain, TandemChain, FailedTwinCha
             case ResolvedApply.Twin twin ->
                 TwinChain.of(twin, new Feeds(front, 1, rear, 0), new Feeds(front, 0, rear, 1));
             case ResolvedApply.Tandem tandem ->
-                tandem.split() == CircuitSplit.DIAGONAL
+                tandem.diagonal()
                         ? TandemChain.of(tandem, new Feeds(front, 0.5, rear, 0.5), new Feeds(front, 0.5, rear, 0.5))
                         : TandemChain.of(tandem, new Feeds(front, 1, rear, 0), new Feeds(front, 0, rear, 1));
         };

@@ -4,7 +4,6 @@ import java.util.List;
 import java.util.OptionalDouble;
 import org.brakewright.analysis.hydraulics.Strokes;
 import org.brakewright.analysis.reservoir.ReservoirDemand.Circuit;
-import org.brakewright.model.hydraulics.CircuitSplit;
 import org.brakewright.model.resolved.ResolvedApply;
 import org.brakewright.model.resolved.ResolvedApply.Master;
 import org.brakewright.model.resolved.ResolvedBrake;
@@ -26,7 +25,7 @@ public final class ReservoirDemands {
     public static List<ReservoirDemand> of(ResolvedBuild build) {
         OptionalDouble front = worn(build.front());
         OptionalDouble rear = worn(build.rear());
-        if (diagonal(build.apply())) {
+        if (build.apply().diagonal()) {
             OptionalDouble halves = front.isPresent() && rear.isPresent()
                     ? OptionalDouble.of((front.getAsDouble() + rear.getAsDouble()) / 2)
                     : OptionalDouble.empty();
@@ -68,10 +67,6 @@ public final class ReservoirDemands {
 
     private static OptionalDouble times(double area, OptionalDouble wear, double clearance) {
         return wear.isPresent() ? OptionalDouble.of(area * (wear.getAsDouble() + clearance)) : wear;
-    }
-
-    private static boolean diagonal(ResolvedApply apply) {
-        return apply instanceof ResolvedApply.Tandem tandem && tandem.split() == CircuitSplit.DIAGONAL;
     }
 
     private static @Nullable Double orNull(OptionalDouble value) {

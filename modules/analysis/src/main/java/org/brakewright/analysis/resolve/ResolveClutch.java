@@ -90,21 +90,11 @@ final class ResolveClutch {
 
     private ResolvedCircuit line(ReleaseLine line, ResolveLines.Filling filling) {
         String path = "clutch.line";
-        double outside =
-                values.take(line.tubeOutsideDiameter(), path + ".tube_outside_diameter", Defaults.TUBE_OUTSIDE);
-        double wall = values.take(line.tubeWall(), path + ".tube_wall", Defaults.TUBE_WALL);
-        if (2 * wall >= outside) {
-            values.problem(
-                    path + ".tube_wall",
-                    Values.written(line.tubeWall()),
-                    "The tube's wall leaves no bore.",
-                    "less than half the outside diameter");
-            wall = outside / 4;
-        }
+        ResolveTube.Section tube = new ResolveTube(values).section(path, line.tubeOutsideDiameter(), line.tubeWall());
         return new ResolvedCircuit(
                 values.take(line.tubeLength(), path + ".tube_length", ClutchDefaults.TUBE_LENGTH),
-                outside,
-                wall,
+                tube.outside(),
+                tube.wall(),
                 values.take(line.tubeModulus(), path + ".tube_modulus", Defaults.TUBE_MODULUS),
                 values.take(line.hoseLength(), path + ".hose_length", ClutchDefaults.HOSE_LENGTH),
                 values.take(line.hoseExpansion(), path + ".hose_expansion", Defaults.HOSE_EXPANSION),

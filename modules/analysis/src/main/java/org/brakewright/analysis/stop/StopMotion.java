@@ -11,9 +11,8 @@ import org.brakewright.kernel.dynamics.SlippingCar.Moment;
  *
  * @param car on wheels that may slip
  * @param body on its springs; empty when the load moves at once
- * @param at place of the distance; the others follow
  */
-record StopMotion(SlippingCar car, Optional<PitchingBody> body, int at) {
+record StopMotion(SlippingCar car, Optional<PitchingBody> body) {
     /** Places that the motion takes. */
     static final int PLACES = 7;
 
@@ -23,6 +22,7 @@ record StopMotion(SlippingCar car, Optional<PitchingBody> body, int at) {
     /** Slowest speed that slip is reckoned at, m/s: steps tried beyond the end of a stop see this one. */
     private static final double SLOWEST = 0.05;
 
+    private static final int DISTANCE = 0;
     private static final int SPEED = 1;
     private static final int FRONT = 2;
     private static final int REAR = 3;
@@ -50,25 +50,25 @@ record StopMotion(SlippingCar car, Optional<PitchingBody> body, int at) {
 
     /** Rolls freely at a speed in m/s. */
     void start(double speed, double[] state) {
-        state[at + SPEED] = speed;
-        state[at + FRONT] = speed / car.front().rollingRadius();
-        state[at + REAR] = speed / car.rear().rollingRadius();
+        state[SPEED] = speed;
+        state[FRONT] = speed / car.front().rollingRadius();
+        state[REAR] = speed / car.rear().rollingRadius();
     }
 
     double distance(double[] state) {
-        return state[at];
+        return state[DISTANCE];
     }
 
     double speed(double[] state) {
-        return state[at + SPEED];
+        return state[SPEED];
     }
 
     double frontTurning(double[] state) {
-        return state[at + FRONT];
+        return state[FRONT];
     }
 
     double rearTurning(double[] state) {
-        return state[at + REAR];
+        return state[REAR];
     }
 
     double frontSlip(double[] state) {
@@ -84,16 +84,16 @@ record StopMotion(SlippingCar car, Optional<PitchingBody> body, int at) {
     }
 
     void lockFront(double[] state) {
-        state[at + FRONT] = 0;
+        state[FRONT] = 0;
     }
 
     void lockRear(double[] state) {
-        state[at + REAR] = 0;
+        state[REAR] = 0;
     }
 
     /** Heat and work so far, J. */
     double spent(double[] state) {
-        return ACCOUNT * state[at + SPENT];
+        return ACCOUNT * state[SPENT];
     }
 
     /** Energy of motion, J. */
@@ -107,7 +107,7 @@ record StopMotion(SlippingCar car, Optional<PitchingBody> body, int at) {
     /** Forces and deceleration in a state. */
     Moment moment(double[] state) {
         return body.isPresent()
-                ? car.pitched(moving(state), frontSlip(state), rearSlip(state), state[at + MOVED])
+                ? car.pitched(moving(state), frontSlip(state), rearSlip(state), state[MOVED])
                 : car.settled(moving(state), frontSlip(state), rearSlip(state));
     }
 
@@ -115,19 +115,18 @@ record StopMotion(SlippingCar car, Optional<PitchingBody> body, int at) {
     void rates(Torques torques, Locked locked, double[] state, double[] rates) {
         Moment now = moment(state);
         double speed = speed(state);
-        rates[at] = speed;
-        rates[at + SPEED] = -now.deceleration();
-        rates[at + FRONT] = turning(car.front(), now.frontForce(), torques.front(), locked.front());
-        rates[at + REAR] = turning(car.rear(), now.rearForce(), torques.rear(), locked.rear());
+        rates[DISTANCE] = speed;
+        rates[SPEED] = -now.deceleration();
+        rates[FRONT] = turning(car.front(), now.frontForce(), torques.front(), locked.front());
+        rates[REAR] = turning(car.rear(), now.rearForce(), torques.rear(), locked.rear());
         body.ifPresent(springs -> {
-            rates[at + MOVED] = state[at + MOVED_RATE];
-            rates[at + MOVED_RATE] =
-                    springs.acceleration(car.transfer(now.deceleration()), state[at + MOVED], state[at + MOVED_RATE]);
+            rates[MOVED] = state[MOVED_RATE];
+            rates[MOVED_RATE] = springs.acceleration(car.transfer(now.deceleration()), state[MOVED], state[MOVED_RATE]);
         });
         double brakes = torques.front() * frontTurning(state) + torques.rear() * rearTurning(state);
         double tyres = (now.frontForce() * frontSlip(state) + now.rearForce() * rearSlip(state)) * speed;
         double drag = (car.mass() * now.deceleration() - now.frontForce() - now.rearForce()) * speed;
-        rates[at + SPENT] = (brakes + tyres + drag) / ACCOUNT;
+        rates[SPENT] = (brakes + tyres + drag) / ACCOUNT;
     }
 
     private static double turning(SlippingAxle axle, double force, double torque, boolean locked) {

@@ -105,7 +105,7 @@ final class StopRun {
     private Integration follow(double end) {
         int looks = Math.max(1, (int) Math.ceil((end - time) / LOOK));
         return Integrator.follow(
-                (at, now, rates) -> brakes.rates(at, motion, locked, now, rates),
+                (at, now, rates) -> motion.rates(brakes.torques(at), locked, now, rates),
                 new Span(time, end, looks),
                 state,
                 precision,
@@ -136,12 +136,12 @@ final class StopRun {
 
     /** Torque by which a standing front brake is stronger than the road, N m. */
     private double holdsFront(double at, double[] now) {
-        return brakes.torques(at, now).front()
+        return brakes.torques(at).front()
                 - motion.moment(now).frontForce() * motion.car().front().rollingRadius();
     }
 
     private double holdsRear(double at, double[] now) {
-        return brakes.torques(at, now).rear()
+        return brakes.torques(at).rear()
                 - motion.moment(now).rearForce() * motion.car().rear().rollingRadius();
     }
 

@@ -77,7 +77,7 @@ public final class Stops {
     }
 
     private Stop stop(StopKind kind, ResolvedLoadCase loadCase, double grip, PedalRamp push) {
-        StopMotion motion = new StopMotion(SlippingCars.of(build.car(), loadCase, asked, grip), body(), 0);
+        StopMotion motion = new StopMotion(SlippingCars.of(build.car(), loadCase, asked, grip), body());
         double[] state = new double[StopMotion.PLACES];
         motion.start(asked.speed(), state);
         StopBrakes brakes =

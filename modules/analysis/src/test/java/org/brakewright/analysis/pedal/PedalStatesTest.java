@@ -14,17 +14,7 @@ import org.junit.jupiter.api.Test;
 
 /** Closed forms of the slider-crank (engineering mechanics, any textbook), through the whole car. */
 class PedalStatesTest {
-    /** A hung pedal: pad 300 mm and pin 60 mm below the pivot, a level rod of 120 mm on a level axis. */
-    private static final WrittenCar HUNG = Cars.TWIN.without("pedal.ratio").with("""
-            pedal.mechanism.mount: hung
-            pedal.mechanism.pad_forward: 0 mm
-            pedal.mechanism.pad_up: -300 mm
-            pedal.mechanism.pin_forward: 0 mm
-            pedal.mechanism.pin_up: -60 mm
-            pedal.mechanism.socket_forward: 120 mm
-            pedal.mechanism.socket_up: -60 mm
-            pedal.mechanism.axis_rise: 0 deg
-            """);
+    private static final WrittenCar HUNG = Cars.TWIN.without("pedal.ratio").with(Cars.HUNG_PEDAL);
 
     @Test
     void ratioAndRodAngleFollowTheSliderCrank() {

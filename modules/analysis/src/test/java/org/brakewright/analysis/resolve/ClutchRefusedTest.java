@@ -1,6 +1,7 @@
 package org.brakewright.analysis.resolve;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.brakewright.analysis.resolve.Refused.assertOnly;
 
 import org.brakewright.analysis.WrittenCar;
 import org.brakewright.analysis.clutch.Clutches;
@@ -11,15 +12,6 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 /** Clutches that cannot be are refused by name, all faults at once; what is not said is assumed openly. */
 class ClutchRefusedTest {
-    private static void assertOnly(WrittenCar car, String path, String value) {
-        assertThat(car.problems()).singleElement().satisfies(problem -> {
-            assertThat(problem.path()).isEqualTo(path);
-            assertThat(problem.value()).isEqualTo(value);
-            assertThat(problem.message()).endsWith(".");
-            assertThat(problem.allowed()).isNotBlank();
-        });
-    }
-
     @Test
     void thePlainClutchesStand() {
         assertThat(Clutches.FORK.problems()).isEmpty();

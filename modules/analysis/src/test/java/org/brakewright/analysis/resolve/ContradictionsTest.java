@@ -1,6 +1,7 @@
 package org.brakewright.analysis.resolve;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.brakewright.analysis.resolve.Refused.assertOnly;
 
 import org.brakewright.analysis.Cars;
 import org.brakewright.analysis.WrittenCar;
@@ -24,15 +25,6 @@ class ContradictionsTest {
             car.load_cases[0].axle_lift.rise: 600 mm
             car.load_cases[0].axle_lift.lower_axle: 540 kg
             """;
-
-    private static void assertOnly(WrittenCar car, String path, String value) {
-        assertThat(car.problems()).singleElement().satisfies(problem -> {
-            assertThat(problem.path()).isEqualTo(path);
-            assertThat(problem.value()).isEqualTo(value);
-            assertThat(problem.message()).endsWith(".");
-            assertThat(problem.allowed()).isNotBlank();
-        });
-    }
 
     @Test
     void thePlainCarsHoldTogether() {

@@ -1,6 +1,7 @@
 package org.brakewright.analysis.resolve;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.brakewright.analysis.resolve.Refused.assertOnly;
 
 import org.brakewright.analysis.Cars;
 import org.brakewright.analysis.WrittenCar;
@@ -25,15 +26,6 @@ class ShoesRefusedTest {
 
     private static final WrittenCar PLAIN =
             SERVO.without("rear.shoe_geometry.anchor_distance").with("rear.shoes: leading_trailing");
-
-    private static void assertOnly(WrittenCar car, String path, String value) {
-        assertThat(car.problems()).singleElement().satisfies(problem -> {
-            assertThat(problem.path()).isEqualTo(path);
-            assertThat(problem.value()).isEqualTo(value);
-            assertThat(problem.message()).endsWith(".");
-            assertThat(problem.allowed()).isNotBlank();
-        });
-    }
 
     @Test
     void thePlainDrumsStand() {

@@ -72,17 +72,9 @@ class WorkingsTest {
     /** A hung pedal with a level rod of 120 mm on an arm of 60 mm (slider-crank, any textbook). */
     @Test
     void aMechanismShowsItsRatioAtTheHardStopAndOverTheWay() {
-        WrittenCar car = TWIN.without("pedal.ratio").with("""
+        WrittenCar car = TWIN.without("pedal.ratio").with(Cars.HUNG_PEDAL).with("""
                 front.running_clearance: 0.5 mm
                 rear.running_clearance: 0.5 mm
-                pedal.mechanism.mount: hung
-                pedal.mechanism.pad_forward: 0 mm
-                pedal.mechanism.pad_up: -300 mm
-                pedal.mechanism.pin_forward: 0 mm
-                pedal.mechanism.pin_up: -60 mm
-                pedal.mechanism.socket_forward: 120 mm
-                pedal.mechanism.socket_up: -60 mm
-                pedal.mechanism.axis_rise: 0 deg
                 """);
         Step ratio = step(steps(car, "effort"), "linkage_ratio", "");
         double turned = operand(ratio, "s_p") / 0.300;

@@ -9,7 +9,6 @@ import org.brakewright.findings.Finding;
 import org.brakewright.findings.Judged;
 import org.brakewright.findings.Rule;
 import org.brakewright.findings.State;
-import org.brakewright.model.Tag;
 
 /** The most effort of the clutch pedal. Silent without a clutch. */
 public final class ClutchEffort implements Rule {
@@ -28,15 +27,15 @@ public final class ClutchEffort implements Rule {
     private Finding judged(Facts facts, ClutchState clutch) {
         PlateState plate = clutch.heaviest();
         double most = facts.build().clutch().orElseThrow().limits().mostEffort();
-        Tag assumed = facts.assumed().get("clutch.most_effort");
         boolean beyond = clutch.newPlate().beyondData();
         State within = beyond ? State.CANNOT_TELL : State.FINE;
         return Judged.as(plate.mostEffortN() > most ? State.CAUTION : within, this)
                 .found(Figure.force(plate.mostEffortN()))
-                .against(
+                .against(facts.aim(
+                        "clutch.most_effort",
                         Figure.force(most),
-                        assumed == null ? "aim for the clutch pedal" : "aim assumed for the clutch pedal",
-                        assumed == null ? Tag.BUILDERS_CHOICE : assumed)
+                        "aim for the clutch pedal",
+                        "aim assumed for the clutch pedal"))
                 .with("at_free", Figure.force(plate.effortAtFreeN()))
                 .with("clamp", Figure.force(clutch.clampImpliedN()))
                 .inputs(

@@ -8,7 +8,6 @@ import org.brakewright.findings.Finding;
 import org.brakewright.findings.Judged;
 import org.brakewright.findings.Rule;
 import org.brakewright.findings.State;
-import org.brakewright.model.Tag;
 import org.brakewright.quantity.Dimension;
 
 /** What the clutch carries against the engine's torque. Silent without a clutch. */
@@ -46,15 +45,13 @@ public final class ClutchSlip implements Rule {
             return Judged.as(State.CANNOT_TELL, this);
         }
         double least = facts.build().clutch().orElseThrow().limits().torqueReserve();
-        Tag assumed = facts.assumed().get("clutch.torque_reserve");
         return Judged.as(reserve < 1 ? State.STOP : reserve < least ? State.CAUTION : State.FINE, this)
                 .found(Figure.ratio(reserve))
-                .against(
+                .against(facts.aim(
+                        "clutch.torque_reserve",
                         Figure.ratio(least),
-                        assumed == null
-                                ? "torque carried over engine torque, as asked for"
-                                : "aim assumed, since none is given",
-                        assumed == null ? Tag.BUILDERS_CHOICE : assumed)
+                        "torque carried over engine torque, as asked for",
+                        "aim assumed, since none is given"))
                 .with("engine", new Figure(engine, Dimension.TORQUE));
     }
 }

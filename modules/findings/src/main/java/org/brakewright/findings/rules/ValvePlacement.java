@@ -9,8 +9,6 @@ import org.brakewright.findings.Finding;
 import org.brakewright.findings.Judged;
 import org.brakewright.findings.Rule;
 import org.brakewright.findings.State;
-import org.brakewright.model.hydraulics.CircuitSplit;
-import org.brakewright.model.resolved.ResolvedApply;
 import org.brakewright.model.resolved.ResolvedApply.Valve;
 import org.brakewright.model.resolved.ResolvedApply.Valves;
 import org.brakewright.model.resolved.ResolvedBrake;
@@ -62,7 +60,7 @@ public final class ValvePlacement implements Rule {
         if (valve.line() == AxleEnd.FRONT) {
             return placed(State.STOP, what, "front", path);
         }
-        return diagonal(facts)
+        return facts.build().apply().diagonal()
                 ? placed(State.CAUTION, what, "diagonal", "apply.split")
                 : placed(State.FINE, what, "", path);
     }
@@ -74,9 +72,5 @@ public final class ValvePlacement implements Rule {
 
     private Finding placed(State state, String what, String variant, String path) {
         return Judged.as(state, this).about(what).saying(variant).inputs(path).finding();
-    }
-
-    private static boolean diagonal(Facts facts) {
-        return facts.build().apply() instanceof ResolvedApply.Tandem tandem && tandem.split() == CircuitSplit.DIAGONAL;
     }
 }

@@ -31,7 +31,7 @@ class StopOverTimeTest {
         assertThat(figure("speed", finding)).isEqualTo(20);
     }
 
-    /** Friction of 0.01 slows the car by less than 0.05 g: from 90 m/s more than a minute passes. */
+    /** By hand: less than 90/60 = 1.5 m/s2, which weak pads give, does not bring 90 m/s to rest within a minute. */
     @Test
     void cautionsWhereTheCarDoesNotComeToRest() {
         Finding finding = judged(CAR.with("stops.speed", "90 m/s")

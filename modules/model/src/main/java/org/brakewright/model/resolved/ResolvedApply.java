@@ -17,6 +17,9 @@ public sealed interface ResolvedApply {
         return valves().proportioning();
     }
 
+    /** Whether each circuit feeds one front wheel and the rear wheel across. */
+    boolean diagonal();
+
     /** The same with another proportioning valve, or with none at all. */
     ResolvedApply withValve(Optional<Valve> other);
 
@@ -32,6 +35,11 @@ public sealed interface ResolvedApply {
         /** The same masters with the bar's bearing elsewhere, m toward the front clevis. */
         public Twin withOffset(double offset) {
             return new Twin(front, rear, bar.withOffset(offset), valves);
+        }
+
+        @Override
+        public boolean diagonal() {
+            return false;
         }
 
         @Override
@@ -60,6 +68,11 @@ public sealed interface ResolvedApply {
             Optional<Boost> booster,
             Valves valves)
             implements ResolvedApply {
+        @Override
+        public boolean diagonal() {
+            return split == CircuitSplit.DIAGONAL;
+        }
+
         @Override
         public Tandem withValve(Optional<Valve> other) {
             return new Tandem(master, split, frontFedBy, primaryStroke, secondaryStroke, booster, valves.with(other));
