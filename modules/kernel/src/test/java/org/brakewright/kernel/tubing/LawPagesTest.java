@@ -1,0 +1,83 @@
+package org.brakewright.kernel.tubing;
+
+import java.util.Comparator;
+import java.util.List;
+import org.brakewright.kernel.WorkedExample;
+import org.brakewright.kernel.tubing.CutPlan.Bar;
+import org.junit.jupiter.api.Test;
+
+/** The worked examples of docs/laws, invented numbers; results printed there come from an independent computation. */
+class LawPagesTest {
+    @Test
+    void bendTable() {
+        WorkedExample page = WorkedExample.of("bend-table");
+        BendTable table = BendTable.of(leftThenUp(page));
+        page.holds("first straight", table.straights().getFirst());
+        page.holds("second straight", table.straights().get(1));
+        page.holds("rotation", table.bends().getLast().rotation());
+        page.holds("second angle", table.bends().getLast().arc().angle());
+        page.holds("tail", table.tail());
+        page.holds("developed length", table.developedLength());
+        EndAllowance end = new EndAllowance(page.si("flare takes up"), 0);
+        page.holds("cut length, two flares", EndAllowance.cutLength(table, end, end));
+        BenderTool tool = new BenderTool(
+                page.si("grip before the first bend"),
+                page.si("straight between bends"),
+                page.si("grip after the last bend"));
+        page.holds("spare between the bends", tool.spare(table).get(1));
+    }
+
+    @Test
+    void springback() {
+        WorkedExample page = WorkedExample.of("springback");
+        Springback metal = new Springback(page.si("thickness"), page.si("yield"), page.si("Young's modulus"));
+        double tool = page.si("radius on the tool");
+        page.holds("radius after it lets go", metal.sprungRadius(tool));
+        page.holds("angle kept", metal.angleKept(tool));
+        page.holds("bend to", metal.bendTo(page.si("wanted angle"), tool));
+        page.holds("radius of the tool for the wanted radius", metal.toolRadius(page.si("wanted radius")));
+    }
+
+    @Test
+    void sheetBend() {
+        WorkedExample page = WorkedExample.of("sheet-bend");
+        SheetBend bend = new SheetBend(page.si("inside radius"), page.si("thickness"), page.si("K-factor"));
+        page.holds("allowance", bend.allowance(page.si("angle")));
+        page.holds("deduction", bend.deduction(page.si("angle")));
+    }
+
+    @Test
+    void mitreCut() {
+        WorkedExample page = WorkedExample.of("mitre-cut");
+        MitreCut cut = new MitreCut(page.si("outside diameter"), page.si("cut"));
+        page.holds("depth", cut.depth());
+        page.holds("edge", cut.edge(page.si("around")));
+    }
+
+    @Test
+    void cutList() {
+        WorkedExample page = WorkedExample.of("cut-list");
+        double longer = page.si("long piece");
+        double shorter = page.si("short piece");
+        CutPlan plan = new CutList(
+                        List.of(longer, shorter, longer, shorter),
+                        List.of(page.si("long stock"), page.si("short stock")),
+                        page.si("kerf"))
+                .plan();
+        List<Bar> bars = plan.bars().stream()
+                .sorted(Comparator.comparingDouble(Bar::stock))
+                .toList();
+        page.holds("bought for two long and two short pieces", plan.stock());
+        page.holds("left of the short stock", bars.getFirst().left());
+        page.holds("left of the long stock", bars.getLast().left());
+    }
+
+    private static Route leftThenUp(WorkedExample page) {
+        double angle = page.si("first angle");
+        Point corner = new Point(page.si("first leg"), 0, 0);
+        Point second = corner.plus(new Point(Math.cos(angle), Math.sin(angle), 0).times(page.si("second leg")));
+        Point end = second.plus(new Point(0, 0, page.si("third leg")));
+        double radius = page.si("radius");
+        return new Route(List.of(new Point(0, 0, 0), corner, second, end), List.of(radius, radius));
+    }
+}
