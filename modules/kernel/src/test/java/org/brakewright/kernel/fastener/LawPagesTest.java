@@ -48,6 +48,28 @@ class LawPagesTest {
     }
 
     @Test
+    void boltStrength() {
+        WorkedExample page = WorkedExample.of("bolt-strength");
+        ScrewThread thread = ScrewThread.metric(page.si("diameter"), page.si("pitch"));
+        BoltStress stress = new BoltStress(thread, page.si("tension"), page.si("shear"));
+        page.holds("tensile stress", stress.tensile());
+        page.holds("shear stress", stress.shearing());
+        page.holds("equivalent stress", stress.equivalent());
+        BoltHole hole = new BoltHole(thread.diameter(), page.si("hole"), page.si("sheet"), page.si("centre to edge"));
+        page.holds("bearing stress", hole.bearing(page.si("shear")));
+        page.holds("stress along the tear", hole.tearOut(page.si("shear")));
+        ThreadFit fit = ThreadFit.of(thread);
+        double engagement = page.si("engagement");
+        double block = page.si("shear strength of the block");
+        BoltGrade grade = BoltGrade.CLASS_8_8;
+        page.holds("shear area of the screw's thread", fit.screwArea(engagement));
+        page.holds("shear area of the block's thread", fit.nutArea(engagement));
+        page.holds("pull that strips", fit.strips(engagement, grade.shearStrength(), block));
+        double breaks = grade.tensileStrength() * thread.stressArea();
+        page.holds("engagement that breaks the bolt first", fit.engagementFor(breaks, grade.shearStrength(), block));
+    }
+
+    @Test
     void weldGroup() {
         WorkedExample page = WorkedExample.of("weld-group");
         double legs = page.si("legs");
