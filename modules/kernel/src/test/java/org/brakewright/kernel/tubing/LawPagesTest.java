@@ -4,6 +4,7 @@ import java.util.Comparator;
 import java.util.List;
 import org.brakewright.kernel.WorkedExample;
 import org.brakewright.kernel.tubing.CutPlan.Bar;
+import org.brakewright.kernel.tubing.RightAngleBend.Metal;
 import org.junit.jupiter.api.Test;
 
 /** The worked examples of docs/laws, invented numbers; results printed there come from an independent computation. */
@@ -52,6 +53,27 @@ class LawPagesTest {
         MitreCut cut = new MitreCut(page.si("outside diameter"), page.si("cut"));
         page.holds("depth", cut.depth());
         page.holds("edge", cut.edge(page.si("around")));
+    }
+
+    @Test
+    void saddleCut() {
+        WorkedExample page = WorkedExample.of("saddle-cut");
+        SaddleCut cut = new SaddleCut(
+                page.si("branch diameter"), page.si("main diameter"), page.si("angle"), page.si("offset"));
+        page.holds("edge at the leaning side", cut.edge(0));
+        page.holds("edge", cut.edge(page.si("around")));
+        page.holds("across", page.si("branch diameter") / 2 * page.si("around"));
+    }
+
+    @Test
+    void rightAngleBend() {
+        WorkedExample page = WorkedExample.of("right-angle-bend");
+        Metal metal = new Metal(page.si("yield"), page.si("hardening"), page.si("Young's modulus"));
+        RightAngleBend bend = new RightAngleBend(page.si("thickness"), page.si("radius of the punch"), metal);
+        page.holds("least radius", RightAngleBend.leastRadius(page.si("thickness"), page.si("fracture strain")));
+        page.holds("force", bend.force(page.si("width"), page.si("arm"), page.si("friction")));
+        page.holds("angle of the punch", bend.punchAngle());
+        page.holds("stock", bend.stock(page.si("leg")));
     }
 
     @Test
