@@ -74,7 +74,8 @@ class BruteForceTest {
                 plain.mountStiffness(),
                 plain.armStiffness(),
                 plain.slack(),
-                Optional.of(new ResolvedMechanism(pad, pin, socket, 0)));
+                Optional.of(new ResolvedMechanism(pad, pin, socket, 0)),
+                Optional.empty());
         return build.withPedal(jointed);
     }
 }

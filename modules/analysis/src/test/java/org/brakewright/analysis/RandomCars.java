@@ -66,6 +66,7 @@ final class RandomCars {
                         in(1e5, 1e6),
                         in(5e5, 3e6),
                         some(in(0, 4e-4)),
+                        Optional.empty(),
                         Optional.empty()),
                 random.nextBoolean() ? twin() : tandem(),
                 circuit(),

@@ -9,6 +9,7 @@ import org.brakewright.app.command.ExitCode;
 import org.brakewright.app.command.OpenCommand;
 import org.brakewright.app.command.SchemaCommand;
 import org.brakewright.app.command.SetCommand;
+import org.brakewright.app.command.SheetsCommand;
 import org.brakewright.app.command.ToleranceCommand;
 import org.brakewright.app.command.WarmCommand;
 import picocli.CommandLine;
@@ -25,6 +26,7 @@ import picocli.CommandLine.Spec;
         subcommands = {
             CheckCommand.class,
             ToleranceCommand.class,
+            SheetsCommand.class,
             OpenCommand.class,
             DemoCommand.class,
             SetCommand.class,
@@ -37,6 +39,7 @@ import picocli.CommandLine.Spec;
             "  brakewright check my-car.yaml        verdict, findings and a table",
             "  brakewright check my-car.yaml --json everything with SI numbers",
             "  brakewright tolerance my-car.yaml    what every ± and assumption does together",
+            "  brakewright sheets my-car.yaml --out sheets   true-scale drawings and cutting sheets",
             "  brakewright open my-car.yaml         the workbench on your car",
             "",
             "Exit codes: 0 nothing forbids it, 1 a stop was found, 2 the input cannot be used."

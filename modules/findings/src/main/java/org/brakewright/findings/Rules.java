@@ -43,6 +43,7 @@ import org.brakewright.findings.rules.ReservoirVolume;
 import org.brakewright.findings.rules.ResidualValve;
 import org.brakewright.findings.rules.RodAngle;
 import org.brakewright.findings.rules.RodLength;
+import org.brakewright.findings.rules.RodThread;
 import org.brakewright.findings.rules.RotorTemperature;
 import org.brakewright.findings.rules.ServiceStop;
 import org.brakewright.findings.rules.StopOverTime;
@@ -67,6 +68,7 @@ public final class Rules {
             new BarFloat(),
             new RodLength(),
             new RodAngle(),
+            new RodThread(),
             new PartRating(),
             new DrumSelfLock(),
             new DrumSensitivity(),

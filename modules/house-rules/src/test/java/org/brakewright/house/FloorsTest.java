@@ -95,7 +95,7 @@ class FloorsTest {
 
     /** Laws meet the build in one room only. */
     @ParameterizedTest
-    @CsvSource({"buildfile", "findings", "app"})
+    @CsvSource({"buildfile", "findings", "sheets", "app"})
     void lawsAreCalledFromAnalysisOnly(String room) {
         noClasses()
                 .that()

@@ -1,6 +1,7 @@
 package org.brakewright.analysis.clutch;
 
 import java.util.List;
+import org.brakewright.analysis.pedal.PushrodState;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -22,6 +23,7 @@ import org.jspecify.annotations.Nullable;
  * @param wornPlate with a plate worn as far as allowed
  * @param torque what it carries
  * @param losses where the pad's travel goes until a new plate is free
+ * @param pushrod how the rod is cut; null without its thread and clevis, and where its length is not known
  */
 public record ClutchState(
         boolean concentric,
@@ -39,7 +41,8 @@ public record ClutchState(
         PlateState newPlate,
         PlateState wornPlate,
         Torque torque,
-        List<Loss> losses) {
+        List<Loss> losses,
+        @Nullable PushrodState pushrod) {
 
     /** The plate that lacks most to be free. */
     public PlateState leastFree() {

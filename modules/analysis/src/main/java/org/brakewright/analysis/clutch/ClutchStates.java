@@ -9,6 +9,7 @@ import java.util.OptionalDouble;
 import org.brakewright.analysis.clutch.ClutchState.Loss;
 import org.brakewright.analysis.clutch.ClutchState.Stop;
 import org.brakewright.analysis.clutch.ClutchState.Torque;
+import org.brakewright.analysis.pedal.PushrodStates;
 import org.brakewright.kernel.friction.PadContact;
 import org.brakewright.kernel.friction.PlateClutch;
 import org.brakewright.model.resolved.ResolvedClutch;
@@ -62,7 +63,8 @@ public final class ClutchStates {
                 newPlate,
                 wornPlate,
                 torque(),
-                losses());
+                losses(),
+                PushrodStates.ofSingle(clutch.pedal()));
     }
 
     private double travelRatio() {

@@ -47,7 +47,8 @@ public final class Mechanisms {
         return foot * turning / rodLength(mechanism);
     }
 
-    private static double rodLength(ResolvedMechanism mechanism) {
+    /** From the pin to the far end, m. */
+    static double rodLength(ResolvedMechanism mechanism) {
         return Math.hypot(
                 mechanism.socket().x() - mechanism.pin().x(),
                 mechanism.socket().y() - mechanism.pin().y());

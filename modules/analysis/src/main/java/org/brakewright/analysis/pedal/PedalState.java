@@ -18,6 +18,7 @@ import org.jspecify.annotations.Nullable;
  *     met before
  * @param atHardStop null when no push gives the hard stop
  * @param stroke the way to the stop; empty without a mechanism and where only judgements are wanted
+ * @param pushrods how the rods are cut; null without their thread and clevis, and where their length is not known
  */
 public record PedalState(
         boolean mechanism,
@@ -29,7 +30,8 @@ public record PedalState(
         @Nullable GivesWay givesWay,
         @Nullable Double overCentreM,
         @Nullable AtWork atHardStop,
-        List<StrokePoint> stroke) {
+        List<StrokePoint> stroke,
+        @Nullable PushrodState pushrods) {
 
     /**
      * Where the pedal needs less force to go on: a mechanism near over-centre.

@@ -50,7 +50,8 @@ public final class PedalStates {
                 givesWay,
                 lever.overCentre().isPresent() ? freePlay + lever.overCentre().getAsDouble() : null,
                 working == null ? null : atWork(build.apply(), working),
-                withTable && !lever.straight() ? table(way(lever, toStop, TABLE), freePlay) : List.of());
+                withTable && !lever.straight() ? table(way(lever, toStop, TABLE), freePlay) : List.of(),
+                PushrodStates.ofBrake(build));
     }
 
     private static List<LeverState> way(Lever lever, double toStop, int pieces) {

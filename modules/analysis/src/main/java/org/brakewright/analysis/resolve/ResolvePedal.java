@@ -7,8 +7,10 @@ import org.brakewright.analysis.pedal.Mechanisms;
 import org.brakewright.kernel.lever.PedalRatio;
 import org.brakewright.model.pedal.Linkage;
 import org.brakewright.model.pedal.Pedal;
+import org.brakewright.model.pedal.Pushrod;
 import org.brakewright.model.resolved.ResolvedMechanism;
 import org.brakewright.model.resolved.ResolvedPedal;
+import org.brakewright.model.resolved.ResolvedPushrod;
 
 /** Completes a pedal. */
 final class ResolvePedal {
@@ -49,7 +51,17 @@ final class ResolvePedal {
                 values.take(pedal.mountStiffness(), path + ".mount_stiffness", Defaults.MOUNT_STIFFNESS),
                 values.take(pedal.armStiffness(), path + ".arm_stiffness", Defaults.ARM_STIFFNESS),
                 values.take(pedal.slack(), path + ".slack", Defaults.SLACK),
-                mechanism);
+                mechanism,
+                Optional.ofNullable(pedal.pushrod()).map(this::pushrod));
+    }
+
+    private ResolvedPushrod pushrod(Pushrod rod) {
+        return new ResolvedPushrod(
+                values.need(rod.threadDiameter()),
+                values.need(rod.threadPitch()),
+                values.need(rod.clevisLength()),
+                values.need(rod.clevisThread()),
+                values.need(rod.jamNut()));
     }
 
     private double ratio(Pedal pedal, Optional<ResolvedMechanism> mechanism) {

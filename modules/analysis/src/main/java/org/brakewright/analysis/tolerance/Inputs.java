@@ -67,7 +67,8 @@ public final class Inputs {
 
     /** Aims and checks make no other car, and no run follows the heat. */
     private static boolean ofTheCar(String path) {
-        return Stream.of("intent.", "checks.", "clutch.", "heat.", "stops.").noneMatch(path::startsWith);
+        return Stream.of("intent.", "checks.", "clutch.", "heat.", "stops.", "pedal.pushrod.")
+                .noneMatch(path::startsWith);
     }
 
     private static Input even(Build build, Given given) {

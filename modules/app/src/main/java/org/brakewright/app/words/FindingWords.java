@@ -4,10 +4,11 @@ import java.util.Locale;
 import org.brakewright.findings.Figure;
 import org.brakewright.findings.Finding;
 import org.brakewright.findings.State;
+import org.brakewright.sheets.Wording;
 import org.jspecify.annotations.Nullable;
 
 /** Findings in words. */
-public final class FindingWords {
+public final class FindingWords implements Wording {
     private static final Catalogue WORDS = Catalogue.of("findings.properties");
 
     private final Show show;
@@ -27,12 +28,12 @@ public final class FindingWords {
         return state.name().toLowerCase(Locale.ROOT);
     }
 
-    /** Short name of what was judged. */
+    @Override
     public String title(Finding finding) {
         return capital(WORDS.fill(finding.key() + ".title", name -> value(finding, name)));
     }
 
-    /** What happens, one or two plain sentences. */
+    @Override
     public String sentence(Finding finding) {
         return capital(WORDS.fill(sentenceKey(finding), name -> value(finding, name)));
     }

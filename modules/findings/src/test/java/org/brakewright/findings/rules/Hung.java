@@ -11,8 +11,11 @@ final class Hung {
     private Hung() {}
 
     static TestCar pedal() {
-        return TestCar.twin()
-                .without("pedal.ratio")
+        return on(TestCar.twin());
+    }
+
+    static TestCar on(TestCar car) {
+        return car.without("pedal.ratio")
                 .with("pedal.mechanism.mount", "hung")
                 .with("pedal.mechanism.pad_forward", "0 mm")
                 .with("pedal.mechanism.pad_up", "-300 mm")

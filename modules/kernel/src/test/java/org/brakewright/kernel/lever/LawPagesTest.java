@@ -58,4 +58,15 @@ class LawPagesTest {
                 .isInstanceOfSatisfying(
                         LinkageOutcome.OverCentre.class, over -> page.holds("over-centre angle", over.pedalAngle()));
     }
+
+    @Test
+    void threadedRod() {
+        WorkedExample page = WorkedExample.of("threaded-rod");
+        ThreadedRod rod =
+                new ThreadedRod(page.si("pin to end"), page.si("clevis"), page.si("depth"), page.si("diameter"));
+        page.holds("engagement", rod.engagement());
+        page.holds("cut", rod.cut());
+        page.holds("range", rod.range());
+        page.holds("thread", rod.thread(page.si("nut"), page.si("pitch")));
+    }
 }

@@ -88,4 +88,8 @@ public record Pedal(
                 why = "more than 5 mm is a worn pin",
                 how = "Beyond the free play: rock the pushrod against its pins and measure along the rod.")
         @Nullable
-        Given slack) {}
+        Given slack,
+
+        @Label(value = "pushrod", how = "Thread and clevis of the rod, for the sheet that tells how long to cut it.")
+        @Nullable
+        Pushrod pushrod) {}

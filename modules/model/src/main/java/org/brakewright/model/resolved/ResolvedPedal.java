@@ -13,6 +13,7 @@ import java.util.Optional;
  * @param armStiffness of the pedal arm alone, force over movement at the pad, N/m
  * @param slack of rods and clevises beyond the free play, along the rod, m
  * @param mechanism where its points lie; empty when only the ratio is known
+ * @param pushrod its thread and clevis; empty when not given
  */
 public record ResolvedPedal(
         double ratio,
@@ -22,4 +23,5 @@ public record ResolvedPedal(
         double mountStiffness,
         double armStiffness,
         double slack,
-        Optional<ResolvedMechanism> mechanism) {}
+        Optional<ResolvedMechanism> mechanism,
+        Optional<ResolvedPushrod> pushrod) {}
