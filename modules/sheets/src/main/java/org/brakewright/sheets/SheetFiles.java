@@ -28,7 +28,8 @@ public final class SheetFiles {
         return Collections.unmodifiableMap(files);
     }
 
-    private static String pdf(String key, Paper paper) {
+    /** Name of a sheet's PDF file on a paper. */
+    public static String pdf(String key, Paper paper) {
         return key + "-" + paper.name().toLowerCase(Locale.ROOT) + ".pdf";
     }
 

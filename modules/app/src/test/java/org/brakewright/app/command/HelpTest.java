@@ -11,7 +11,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 class HelpTest {
     @ParameterizedTest
-    @ValueSource(strings = {"check", "tolerance", "open", "demo", "set", "schema"})
+    @ValueSource(strings = {"check", "tolerance", "sheets", "open", "demo", "set", "schema"})
     void everyCommandShowsExamplesOfItself(String command) {
         Shell run = Shell.run(command, "--help");
         assertThat(run.code()).isZero();
@@ -26,7 +26,7 @@ class HelpTest {
         Shell run = Shell.run("--help");
         assertThat(run.code()).isZero();
         assertThat(run.out())
-                .contains("check", "tolerance", "open", "demo", "set", "schema", "Examples:", "Exit codes: 0")
+                .contains("check", "tolerance", "sheets", "open", "demo", "set", "schema", "Examples:", "Exit codes: 0")
                 .doesNotContain("warm");
         assertThat(Shell.run().out()).isEqualTo(run.out());
     }

@@ -63,7 +63,7 @@ final class OddCars {
             "apply.balance_bar.offset=5 mm",
             "pedal.pushrod.clevis_thread=10 mm",
             "pedal.pushrod.clevis_thread=6 mm",
-            "apply.balance_bar.rod_length=30 mm",
+            "apply.balance_bar.rod_length=30 mm & pedal.pushrod.clevis_length=28 mm",
             "apply.balance_bar.offset=8 mm & intent.rule_sets=[un_r13h]",
             "apply.balance_bar.locked_for_road=yes",
             "apply.balance_bar.locked_for_road=",
