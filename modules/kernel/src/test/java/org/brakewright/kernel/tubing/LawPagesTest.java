@@ -102,4 +102,18 @@ class LawPagesTest {
         double radius = page.si("radius");
         return new Route(List.of(new Point(0, 0, 0), corner, second, end), List.of(radius, radius));
     }
+
+    @Test
+    void foldedStrip() {
+        WorkedExample page = WorkedExample.of("folded-strip");
+        SheetBend bend = new SheetBend(page.si("inside radius"), page.si("thickness"), page.si("K-factor"));
+        double leg = page.si("leg");
+        FoldedStrip channel =
+                new FoldedStrip(List.of(leg, page.si("web"), leg), List.of(Math.PI / 2, Math.PI / 2), bend);
+        page.holds("set-back", leg - channel.flats().getFirst());
+        page.holds("flat of a leg", channel.flats().getFirst());
+        page.holds("flat of the web", channel.flats().get(1));
+        page.holds("length", channel.length());
+        page.holds("place of the hole", channel.place(1, page.si("hole in the web")));
+    }
 }
