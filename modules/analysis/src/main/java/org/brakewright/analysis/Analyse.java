@@ -29,6 +29,7 @@ import org.brakewright.analysis.pedal.TravelShare;
 import org.brakewright.analysis.reservoir.DrainBacks;
 import org.brakewright.analysis.reservoir.ReservoirDemands;
 import org.brakewright.analysis.setting.Advice;
+import org.brakewright.analysis.shop.ShopStates;
 import org.brakewright.analysis.stop.Stops;
 import org.brakewright.analysis.vehicle.HardStop;
 import org.brakewright.analysis.vehicle.HardStops;
@@ -152,7 +153,8 @@ public final class Analyse {
                 depth == Depth.JUDGING ? List.of() : BalanceCases.of(build, curve),
                 depth == Depth.ADVICE ? Advice.of(build) : null,
                 clutch,
-                depth == Depth.ADVICE ? Stops.of(build, chain, curve, effort(hardStop)) : List.of());
+                depth == Depth.ADVICE ? Stops.of(build, chain, curve, effort(hardStop)) : List.of(),
+                build.shop().map(ShopStates::of).orElse(null));
     }
 
     private static @Nullable Double effort(@Nullable HardStop hardStop) {

@@ -14,6 +14,7 @@ import org.brakewright.analysis.pedal.PedalState;
 import org.brakewright.analysis.reservoir.DrainBack;
 import org.brakewright.analysis.reservoir.ReservoirDemand;
 import org.brakewright.analysis.setting.Advice;
+import org.brakewright.analysis.shop.ShopState;
 import org.brakewright.analysis.stop.Stop;
 import org.brakewright.analysis.vehicle.HardStop;
 import org.brakewright.analysis.vehicle.StopFrom;
@@ -43,6 +44,7 @@ import org.jspecify.annotations.Nullable;
  * @param advice best settings and other layouts; null where they were not asked for
  * @param clutch the clutch; null when not given
  * @param stops followed over time; empty when not asked for, and where the advice is not wanted either
+ * @param shop flat patterns and saddles of what is folded and joined; null when not given
  */
 public record Analysis(
         double pedalRatio,
@@ -65,7 +67,8 @@ public record Analysis(
         List<BalanceCase> balanceCases,
         @Nullable Advice advice,
         @Nullable ClutchState clutch,
-        List<Stop> stops) {
+        List<Stop> stops,
+        @Nullable ShopState shop) {
 
     /**
      * Effort of the heaviest load case at one of the decelerations of {@link #effortFor}.

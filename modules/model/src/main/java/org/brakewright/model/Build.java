@@ -10,6 +10,7 @@ import org.brakewright.model.intent.Intent;
 import org.brakewright.model.parking.Parking;
 import org.brakewright.model.pedal.Pedal;
 import org.brakewright.model.proof.Checks;
+import org.brakewright.model.shop.Shop;
 import org.brakewright.model.stop.Stops;
 import org.brakewright.model.vehicle.Car;
 import org.jspecify.annotations.Nullable;
@@ -62,4 +63,8 @@ public record Build(
         @Label("intent") @Required("State what the car is for.")
         Intent intent,
 
-        @Label("checks on the car") @Nullable Checks checks) {}
+        @Label("checks on the car") @Nullable Checks checks,
+
+        @Label(value = "shop", how = "What is folded of sheet and joined of tube, for flat patterns and templates.")
+        @Nullable
+        Shop shop) {}

@@ -12,6 +12,8 @@ import org.brakewright.findings.State;
 import org.brakewright.sheets.balance.BarSheet;
 import org.brakewright.sheets.pedal.ArmSheet;
 import org.brakewright.sheets.pedal.RodSheet;
+import org.brakewright.sheets.shop.FlatSheet;
+import org.brakewright.sheets.shop.SaddleSheet;
 
 /** Every sheet that a car's data allow. */
 public final class Sheets {
@@ -38,7 +40,9 @@ public final class Sheets {
         return Stream.of(
                         ArmSheet.of(assessment),
                         RodSheet.of(assessment),
-                        BarSheet.of(assessment).stream().toList())
+                        BarSheet.of(assessment).stream().toList(),
+                        FlatSheet.of(assessment),
+                        SaddleSheet.of(assessment))
                 .flatMap(List::stream)
                 .toList();
     }

@@ -6,6 +6,7 @@ import org.brakewright.drawing.Circle;
 import org.brakewright.drawing.Line;
 import org.brakewright.drawing.Mark;
 import org.brakewright.drawing.Marks;
+import org.brakewright.drawing.Polyline;
 import org.brakewright.drawing.Text;
 
 /** What stands on the drawings of a sheet. */
@@ -30,6 +31,11 @@ public record Drawn(List<Mark> marks) {
     /** Straight lines in the order drawn. */
     public List<Line> lines() {
         return only(Line.class).toList();
+    }
+
+    /** Polylines in the order drawn. */
+    public List<Polyline> polylines() {
+        return only(Polyline.class).toList();
     }
 
     private <T extends Mark> Stream<T> only(Class<T> kind) {

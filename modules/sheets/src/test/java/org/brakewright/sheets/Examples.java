@@ -53,6 +53,21 @@ public final class Examples {
         };
     }
 
+    /** What keeps a build file from being assessed: "path value". */
+    public static List<String> problems(String text) {
+        return switch (BuildFile.read(text)) {
+            case ReadOutcome.Unusable unusable -> throw new AssertionError(unusable.problems());
+            case ReadOutcome.Usable usable ->
+                switch (Assess.assess(usable.build())) {
+                    case AssessOutcome.Unusable unusable ->
+                        unusable.problems().stream()
+                                .map(problem -> problem.path() + " " + problem.value())
+                                .toList();
+                    case AssessOutcome.Assessed assessed -> List.of();
+                };
+        };
+    }
+
     /** All sheets of a build file. */
     public static List<Sheet> sheets(String text) {
         return Sheets.of(assessed(text), ISSUE, KEYS);

@@ -83,7 +83,8 @@ public final class Resolve {
                 new ResolveParking(values).parking(build.parking(), front, rear),
                 new ResolveHeat(values).heat(build, car, front, rear),
                 new ResolveClutch(values).clutch(build.clutch(), filling),
-                new ResolveStops(values).stops(build.stops(), car.frontTyreRadius(), car.rearTyreRadius()));
+                new ResolveStops(values).stops(build.stops(), car.frontTyreRadius(), car.rearTyreRadius()),
+                new ResolveShop(values).shop(build.shop()));
     }
 
     private ResolvedCar car(Car car) {

@@ -25,6 +25,7 @@ import org.brakewright.model.proof.Checks;
  * @param heat what heat works on; empty when no schedule is given
  * @param clutch the clutch and its release; empty when not given
  * @param stops how stops are followed over time; empty when not asked for
+ * @param shop what is folded and joined; empty when not given
  */
 public record ResolvedBuild(
         String name,
@@ -42,7 +43,8 @@ public record ResolvedBuild(
         Optional<ResolvedParking> parking,
         Optional<ResolvedHeat> heat,
         Optional<ResolvedClutch> clutch,
-        Optional<ResolvedStops> stops) {
+        Optional<ResolvedStops> stops,
+        Optional<ResolvedShop> shop) {
 
     /** The same car with another pedal. */
     public ResolvedBuild withPedal(ResolvedPedal other) {
@@ -62,7 +64,8 @@ public record ResolvedBuild(
                 parking,
                 heat,
                 clutch,
-                stops);
+                stops,
+                shop);
     }
 
     /** The same car with another apply system. */
@@ -83,6 +86,7 @@ public record ResolvedBuild(
                 parking,
                 heat,
                 clutch,
-                stops);
+                stops,
+                shop);
     }
 }

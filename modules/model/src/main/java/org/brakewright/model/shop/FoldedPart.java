@@ -39,7 +39,8 @@ public record FoldedPart(
                 least = 0.0001,
                 most = 0.1,
                 why = "a folding tool has a nose within this")
-        @Required("The radius of the tool's nose; soft steel takes about its thickness, hard aluminium several times that.")
+        @Required(
+                "The radius of the tool's nose; soft steel takes about its thickness, hard aluminium several times that.")
         Given insideRadius,
 
         @Asked(

@@ -35,6 +35,8 @@ public record Shop(
         @Nullable
         List<FoldedPart> folded,
 
-        @Label(value = "tube joints", how = "Ends of round tube that meet another, for the paper that is wrapped round.")
+        @Label(
+                value = "tube joints",
+                how = "Ends of round tube that meet another, for the paper that is wrapped round.")
         @Nullable
         List<TubeJoint> joints) {}

@@ -32,8 +32,8 @@ final class BarPicture {
         Point bearing = at(outline.bearing());
         shapes.add(line(outline.bar(), Stroke.OUTLINE.with(LineWidth.WIDE)));
         shapes.add(new Circle(bearing, BEARING, Stroke.OUTLINE));
-        rod("front master", outline.front(), shapes);
-        rod("rear master", outline.rear(), shapes);
+        rod("front", outline.front(), shapes);
+        rod("rear", outline.rear(), shapes);
         sizes(bar, outline, shapes);
         Point middle = new Point(0, at(outline.bearing()).y());
         shapes.add(new Line(middle.plus(0, -BEARING - 3), middle.plus(0, BEARING + 3), Stroke.CENTRE));
@@ -69,7 +69,7 @@ final class BarPicture {
                 clevis,
                 at(outline.front().socket()),
                 Dimension.Along.BOTH,
-                -ASIDE,
+                ASIDE,
                 "rod " + Measure.metric(bar.stance().rodLength())));
         shapes.add(new Dimension.Linear(
                 at(outline.rear().socket()),

@@ -1,0 +1,5 @@
+/** What the shop folds and joins, laid flat. */
+@NullMarked
+package org.brakewright.analysis.shop;
+
+import org.jspecify.annotations.NullMarked;
