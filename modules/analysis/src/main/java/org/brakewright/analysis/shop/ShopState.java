@@ -13,6 +13,7 @@ public record ShopState(List<FlatPart> folded, List<Saddle> saddles) {
     /**
      * A folded part laid flat.
      *
+     * @param name the builder's
      * @param lengthM of the strip
      * @param widthM of the strip, along the bends
      * @param thicknessM of the sheet
@@ -54,6 +55,11 @@ public record ShopState(List<FlatPart> folded, List<Saddle> saddles) {
     /**
      * Paper for the end of a tube.
      *
+     * @param name the builder's
+     * @param branchDiameterM outside, of the tube that is notched
+     * @param mainDiameterM outside, of the tube it meets
+     * @param angleRad between their axes
+     * @param offsetM by which the axes miss each other
      * @param edge of the paper, once round the tube, from the side that leans over the main tube
      */
     public record Saddle(

@@ -60,7 +60,8 @@ public final class JsonReport {
                 analysis.advice(),
                 analysis.clutch(),
                 analysis.heat(),
-                analysis.stops());
+                analysis.stops(),
+                analysis.shop());
     }
 
     private static Result.FindingText finding(Finding finding) {

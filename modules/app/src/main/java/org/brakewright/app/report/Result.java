@@ -18,6 +18,7 @@ import org.brakewright.analysis.pedal.PedalState;
 import org.brakewright.analysis.reservoir.DrainBack;
 import org.brakewright.analysis.reservoir.ReservoirDemand;
 import org.brakewright.analysis.setting.Advice;
+import org.brakewright.analysis.shop.ShopState;
 import org.brakewright.analysis.solution.Solution;
 import org.brakewright.analysis.stop.Stop;
 import org.brakewright.analysis.vehicle.HardStop;
@@ -55,6 +56,7 @@ import org.jspecify.annotations.Nullable;
  * @param clutch the clutch; null when not given
  * @param heat how hot the brakes get; null when no schedule is given
  * @param stopsOverTime followed over time; empty when none is asked for
+ * @param shop flat patterns and saddles; null when nothing is folded or joined
  */
 public record Result(
         int resultFormat,
@@ -84,7 +86,8 @@ public record Result(
         @Nullable Advice advice,
         @Nullable ClutchState clutch,
         @Nullable HeatState heat,
-        List<Stop> stopsOverTime) {
+        List<Stop> stopsOverTime,
+        @Nullable ShopState shop) {
 
     /**
      * The verdict.
