@@ -32,7 +32,7 @@ import org.brakewright.model.resolved.ResolvedPedal;
 import org.brakewright.model.vehicle.AxleEnd;
 
 /** Builds drawn at random from a fixed seed, within what cars and their parts can be; good and bad layouts alike. */
-final class RandomCars {
+public final class RandomCars {
     private static final long SEED = 20_240_229;
 
     private final SplittableRandom random = new SplittableRandom(SEED);
@@ -40,7 +40,7 @@ final class RandomCars {
     private RandomCars() {}
 
     /** So many builds, one after the other; a failure names the number of its build. */
-    static void each(int count, Consumer<Rig> check) {
+    public static void each(int count, Consumer<Rig> check) {
         RandomCars cars = new RandomCars();
         for (int i = 0; i < count; i++) {
             Rig rig = new Rig(cars.build());

@@ -30,7 +30,7 @@ import org.openjdk.jmh.annotations.Warmup;
 @Measurement(iterations = 5, time = 3)
 @Fork(1)
 public class ToleranceBench {
-    @Param({"hill-climber", "shop-pickup"})
+    @Param({"hill-climber", "shop-pickup", "heavy-tourer"})
     public String car = "";
 
     @Param({"1", "2"})

@@ -67,4 +67,12 @@ public record Build(
 
         @Label(value = "shop", how = "What is folded of sheet and joined of tube, for flat patterns and templates.")
         @Nullable
-        Shop shop) {}
+        Shop shop) {
+
+    /** The same build without what no push at the brake pedal depends on: heat, clutch, stops over time and shop. */
+    public Build brakesOnly() {
+        return new Build(
+                format, name, story, car, front, rear, pedal, apply, lines, fluid, parking, null, null, null, intent,
+                checks, null);
+    }
+}

@@ -1,10 +1,9 @@
 package org.brakewright.analysis.pedal;
 
 import java.util.OptionalDouble;
+import org.brakewright.kernel.lever.LimitedLinkage;
 import org.brakewright.kernel.lever.LinkageOutcome;
 import org.brakewright.kernel.lever.LinkagePosition;
-import org.brakewright.kernel.lever.PedalLinkage;
-import org.brakewright.kernel.lever.TravelLimits;
 import org.brakewright.kernel.roots.Crossing;
 import org.brakewright.model.resolved.ResolvedPedal;
 
@@ -29,7 +28,7 @@ public sealed interface Lever {
     static Lever of(ResolvedPedal pedal) {
         return pedal.mechanism().isPresent()
                 ? Jointed.of(
-                        Mechanisms.linkage(pedal.mechanism().get()),
+                        LimitedLinkage.of(Mechanisms.linkage(pedal.mechanism().get())),
                         Math.max(0, pedal.travelToStop() - pedal.freePlay()))
                 : new Straight(pedal.ratio());
     }
@@ -66,26 +65,18 @@ public sealed interface Lever {
      * that is told as if the lever went straight on.
      *
      * @param law the mechanism
-     * @param limits of the law, found once
      * @param last position from which on it is continued straight
      * @param overCentre pad travel at which the rod comes into line with the pivot
      */
-    record Jointed(PedalLinkage law, TravelLimits limits, LinkagePosition last, OptionalDouble overCentre)
-            implements Lever {
+    record Jointed(LimitedLinkage law, LinkagePosition last, OptionalDouble overCentre) implements Lever {
 
-        static Jointed of(PedalLinkage law, double padTravelToStop) {
-            double stop = padTravelToStop / law.pad().distance();
-            TravelLimits limits = law.limits();
-            return switch (law.at(stop, limits)) {
-                case LinkagePosition there -> new Jointed(law, limits, before(law, there), OptionalDouble.empty());
+        static Jointed of(LimitedLinkage law, double padTravelToStop) {
+            return switch (law.at(padTravelToStop / law.padDistance())) {
+                case LinkagePosition there -> new Jointed(law, before(law, there), OptionalDouble.empty());
                 case LinkageOutcome.OverCentre(double angle) ->
-                    new Jointed(
-                            law,
-                            limits,
-                            runaway(law, angle * (1 - 1e-9)),
-                            OptionalDouble.of(angle * law.pad().distance()));
+                    new Jointed(law, runaway(law, angle * (1 - 1e-9)), OptionalDouble.of(angle * law.padDistance()));
                 case LinkageOutcome.OutOfReach(double angle) ->
-                    new Jointed(law, limits, runaway(law, angle * (1 - 1e-9)), OptionalDouble.empty());
+                    new Jointed(law, runaway(law, angle * (1 - 1e-9)), OptionalDouble.empty());
             };
         }
 
@@ -95,8 +86,7 @@ public sealed interface Lever {
                 double beyond = rodTravel - last.rodTravel();
                 return new LeverState(last.padTravel() + beyond * last.ratio(), last.ratio(), last.rodAngle());
             }
-            LinkagePosition here =
-                    position(law.angleForRodTravel(rodTravel, limits).orElse(last.pedalAngle()));
+            LinkagePosition here = law.atRodTravel(rodTravel).orElse(last);
             return new LeverState(here.padTravel(), here.ratio(), here.rodAngle());
         }
 
@@ -105,7 +95,7 @@ public sealed interface Lever {
             if (padTravel >= last.padTravel()) {
                 return new LeverState(padTravel, last.ratio(), last.rodAngle());
             }
-            LinkagePosition here = position(padTravel / law.pad().distance());
+            LinkagePosition here = position(law, padTravel / law.padDistance());
             return new LeverState(padTravel, here.ratio(), here.rodAngle());
         }
 
@@ -114,22 +104,18 @@ public sealed interface Lever {
             return false;
         }
 
-        private static LinkagePosition before(PedalLinkage law, LinkagePosition there) {
+        private static LinkagePosition before(LimitedLinkage law, LinkagePosition there) {
             return there.ratio() <= RUNAWAY * position(law, 0).ratio() ? there : runaway(law, there.pedalAngle());
         }
 
-        private static LinkagePosition runaway(PedalLinkage law, double angle) {
+        private static LinkagePosition runaway(LimitedLinkage law, double angle) {
             double most = RUNAWAY * position(law, 0).ratio();
             double there = Crossing.between(tried -> position(law, tried).ratio() - most, 0, angle)
                     .orElse(angle);
             return position(law, there);
         }
 
-        private LinkagePosition position(double angle) {
-            return law.at(angle, limits) instanceof LinkagePosition position ? position : last;
-        }
-
-        private static LinkagePosition position(PedalLinkage law, double angle) {
+        private static LinkagePosition position(LimitedLinkage law, double angle) {
             return switch (law.at(angle)) {
                 case LinkagePosition position -> position;
                 case LinkageOutcome.OverCentre(double at) -> position(law, at * (1 - 1e-9));

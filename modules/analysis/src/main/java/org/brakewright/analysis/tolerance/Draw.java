@@ -9,7 +9,6 @@ import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.atomic.AtomicReferenceArray;
 import java.util.function.BooleanSupplier;
-import org.brakewright.analysis.Analyse;
 import org.brakewright.analysis.resolve.Resolution;
 import org.brakewright.analysis.resolve.Resolve;
 import org.brakewright.kernel.statistics.Distribution;
@@ -30,7 +29,7 @@ final class Draw {
     private final AtomicReferenceArray<Sample> samples;
 
     Draw(Build build, List<Input> inputs, Plan plan) {
-        this.build = build;
+        this.build = build.brakesOnly();
         this.inputs = inputs;
         this.distributions = inputs.stream().map(Input::distribution).toList();
         this.probabilities =
@@ -66,7 +65,7 @@ final class Draw {
             values.put(inputs.get(i).path(), distributions.get(i).quantile(probabilities[i][number]));
         }
         if (Resolve.resolve(build, values) instanceof Resolution.Resolved resolved) {
-            samples.set(number, Sample.of(Analyse.forJudging(resolved.build(), null), RearFirstOdds.GRIPS));
+            samples.set(number, Sample.of(resolved.build(), RearFirstOdds.GRIPS));
         }
     }
 

@@ -2,11 +2,17 @@ package org.brakewright.analysis.tolerance;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.brakewright.analysis.Analysis;
-import org.brakewright.analysis.LoadCaseResult;
+import org.brakewright.analysis.balance.Balance;
 import org.brakewright.analysis.balance.Lock;
+import org.brakewright.analysis.balance.RearFirst;
+import org.brakewright.analysis.chain.Chain;
+import org.brakewright.analysis.chain.ChainCurve;
 import org.brakewright.analysis.vehicle.HardStop;
-import org.jspecify.annotations.Nullable;
+import org.brakewright.analysis.vehicle.HardStops;
+import org.brakewright.analysis.vehicle.Loads;
+import org.brakewright.analysis.vehicle.OperatingPoints;
+import org.brakewright.model.resolved.ResolvedBuild;
+import org.brakewright.model.resolved.ResolvedLoadCase;
 
 /**
  * What is kept of one car drawn. A number that does not exist is NaN.
@@ -25,8 +31,6 @@ record Sample(
         double idealFrontShare,
         boolean withinTravel,
         List<CaseSample> cases) {
-    private static final double SAME_GRIP = 1e-9;
-
     /** Which wheels lock first. */
     enum First {
         FRONT,
@@ -43,12 +47,17 @@ record Sample(
      */
     record CaseSample(double critical, List<First> first) {}
 
-    static Sample of(Analysis analysis, double[] grips) {
+    /** What becomes of a car: the same numbers as its whole analysis gives, and none of the others. */
+    static Sample of(ResolvedBuild build, double[] grips) {
+        ChainCurve curve = ChainCurve.of(Chain.of(build));
         List<CaseSample> cases = new ArrayList<>();
-        for (LoadCaseResult result : analysis.loadCases()) {
-            cases.add(of(result, grips));
+        for (ResolvedLoadCase loadCase : build.car().loadCases()) {
+            cases.add(of(
+                    new Balance(curve, Loads.of(build.car(), loadCase)),
+                    grips,
+                    build.car().grip()));
         }
-        HardStop stop = analysis.hardStop();
+        HardStop stop = HardStops.of(build, new OperatingPoints(build, curve), point -> List.of());
         return stop == null
                 ? new Sample(Double.NaN, Double.NaN, Double.NaN, Double.NaN, false, cases)
                 : new Sample(
@@ -60,30 +69,22 @@ record Sample(
                         cases);
     }
 
-    private static CaseSample of(LoadCaseResult result, double[] grips) {
+    private static CaseSample of(Balance balance, double[] grips, double ownGrip) {
         List<First> first = new ArrayList<>();
         for (double grip : grips) {
-            first.add(first(at(result, grip)));
+            first.add(first(balance, grip));
         }
-        first.add(first(result.gripLock()));
-        Double critical = result.criticalDecelerationG();
+        first.add(first(balance, ownGrip));
+        Double critical = RearFirst.critical(balance.rearFirst());
         return new CaseSample(critical == null ? Double.NaN : critical, first);
     }
 
-    private static @Nullable Lock at(LoadCaseResult result, double grip) {
-        for (Lock lock : result.lock()) {
-            if (Math.abs(lock.grip() - grip) < SAME_GRIP) {
-                return lock;
-            }
-        }
-        return null;
-    }
-
-    private static First first(@Nullable Lock lock) {
-        if (lock == null) {
+    private static First first(Balance balance, double grip) {
+        Lock.Axle axle = balance.first(grip).orElse(null);
+        if (axle == null) {
             return First.NONE;
         }
-        return switch (lock.axle()) {
+        return switch (axle) {
             case FRONT -> First.FRONT;
             case REAR -> First.REAR;
             case BOTH -> First.TOGETHER;

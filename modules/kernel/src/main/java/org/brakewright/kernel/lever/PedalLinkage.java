@@ -1,5 +1,6 @@
 package org.brakewright.kernel.lever;
 
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
@@ -18,8 +19,8 @@ import java.util.OptionalDouble;
  * @param pushrodLength pin to socket, m
  */
 public record PedalLinkage(Point pad, Point pin, Axis axis, double pushrodLength) {
-    /** Of a socket position found back from an angle, m. */
-    private static final double SAME = 1e-9;
+    /** The shortest arm of a rod that does not point at the pivot, m. */
+    private static final double SHORTEST = 1e-9;
 
     public PedalLinkage {
         Demand.positive("pushrodLength", pushrodLength);
@@ -28,8 +29,8 @@ public record PedalLinkage(Point pad, Point pin, Axis axis, double pushrodLength
         double offset = axis.offset(pin);
         Demand.within(
                 "pin distance from the axis", offset, Math.abs(offset) < pushrodLength, "less than pushrodLength");
-        double arm = advance(pin, axis, pushrodLength);
-        Demand.within("pushrod arm", arm, Math.abs(arm) > SAME, "not 0: the rod points at the pivot at rest");
+        double arm = advance(pin, axis, slant(pin, axis, pushrodLength));
+        Demand.within("pushrod arm", arm, Math.abs(arm) > SHORTEST, "not 0: the rod points at the pivot at rest");
     }
 
     /**
@@ -91,74 +92,55 @@ public record PedalLinkage(Point pad, Point pin, Axis axis, double pushrodLength
      * @param pedalAngle from rest, plus drives the piston ahead, less than a turn, rad
      */
     public LinkageOutcome at(double pedalAngle) {
-        return at(pedalAngle, limits());
-    }
-
-    /** The same with the limits of this linkage, found once. */
-    public LinkageOutcome at(double pedalAngle, TravelLimits limits) {
-        return limits.reached(pedalAngle).orElseGet(() -> position(pedalAngle));
-    }
-
-    /** Where this linkage goes over centre or falls short. */
-    public TravelLimits limits() {
-        return TravelLimits.of(this);
+        return LimitedLinkage.of(this).at(pedalAngle);
     }
 
     /** Pedal angle (rad) at which the piston has advanced by a travel (m); empty where it never does. */
     public OptionalDouble angleForRodTravel(double rodTravel) {
-        return angleForRodTravel(rodTravel, limits());
-    }
-
-    /** The same with the limits of this linkage, found once. */
-    public OptionalDouble angleForRodTravel(double rodTravel, TravelLimits limits) {
-        Point socket = axis.at(socketAlong(pin) + rodTravel);
-        double reach = socket.distance();
-        double cos = (square(pin.distance()) + square(reach) - square(pushrodLength)) / (2 * pin.distance() * reach);
-        if (!(Math.abs(cos) <= 1)) {
-            return OptionalDouble.empty();
-        }
-        Point atRest = axis.at(socketAlong(pin));
-        double side = Math.signum(atRest.x() * pin.y() - atRest.y() * pin.x());
-        double turned = socket.angle() + side * Math.acos(cos) - pin.angle();
-        double angle = sense() * Math.IEEEremainder(turned, 2 * Math.PI);
-        return at(angle, limits) instanceof LinkagePosition found && Math.abs(found.rodTravel() - rodTravel) < SAME
-                ? OptionalDouble.of(angle)
-                : OptionalDouble.empty();
+        Optional<LinkagePosition> found = LimitedLinkage.of(this).atRodTravel(rodTravel);
+        return found.isEmpty()
+                ? OptionalDouble.empty()
+                : OptionalDouble.of(found.get().pedalAngle());
     }
 
     /** Plus 1 when the pedal turns anticlockwise to drive the piston ahead, minus 1 when clockwise. */
     double sense() {
-        return Math.signum(advance(pin, axis, pushrodLength));
+        return Math.signum(advance(pin, axis, slant(pin, axis, pushrodLength)));
     }
 
-    private LinkagePosition position(double pedalAngle) {
+    LinkagePosition position(double pedalAngle) {
         Point turned = pin.turned(sense() * pedalAngle);
-        double rodAngle = lean(turned, axis, pushrodLength);
+        double slant = slant(turned, axis, pushrodLength);
         return new LinkagePosition(
                 pedalAngle,
                 pad.distance() * pedalAngle,
                 socketAlong(turned) - socketAlong(pin),
-                pad.distance() / (sense() * advance(turned, axis, pushrodLength)),
-                rodAngle,
-                Math.abs(Math.tan(rodAngle)));
+                pad.distance() / (sense() * advance(turned, axis, slant)),
+                Math.atan(slant),
+                Math.abs(slant));
     }
 
-    private double socketAlong(Point turnedPin) {
-        return axis.along(turnedPin) + Math.sqrt(square(pushrodLength) - square(axis.offset(turnedPin)));
+    double socketAlong(Point turnedPin) {
+        return axis.along(turnedPin) + level(turnedPin, axis, pushrodLength);
     }
 
-    private static double lean(Point turnedPin, Axis axis, double length) {
-        return -Math.asin(axis.offset(turnedPin) / length);
+    /** Length of the rod along the axis. */
+    private static double level(Point turnedPin, Axis axis, double length) {
+        double offset = axis.offset(turnedPin);
+        return Math.sqrt(length * length - offset * offset);
     }
 
-    /** Advance of the socket per angle (m/rad, anticlockwise): the pin's velocity along the rod over cos(lean). */
-    private static double advance(Point turnedPin, Axis axis, double length) {
-        double lean = lean(turnedPin, axis, length);
-        double rod = axis.direction() + lean;
-        return (turnedPin.x() * Math.sin(rod) - turnedPin.y() * Math.cos(rod)) / Math.cos(lean);
+    /** Tangent of the rod's lean. */
+    private static double slant(Point turnedPin, Axis axis, double length) {
+        return -axis.offset(turnedPin) / level(turnedPin, axis, length);
     }
 
-    private static double square(double value) {
-        return value * value;
+    /** Advance of the socket per angle (m/rad, anticlockwise): P'.u + slant P'.n. */
+    private static double advance(Point turnedPin, Axis axis, double slant) {
+        double cos = Math.cos(axis.direction());
+        double sin = Math.sin(axis.direction());
+        double along = turnedPin.x() * sin - turnedPin.y() * cos;
+        double across = turnedPin.x() * cos + turnedPin.y() * sin;
+        return along + slant * across;
     }
 }

@@ -12,7 +12,7 @@ import org.brakewright.kernel.lever.PedalLinkage.Point;
  * @param overCentre angles in drive direction, from 0 to below a turn, rad
  * @param outOfReach the same, rad
  */
-public record TravelLimits(List<Double> overCentre, List<Double> outOfReach) {
+record TravelLimits(List<Double> overCentre, List<Double> outOfReach) {
     private static final double TURN = 2 * Math.PI;
 
     static TravelLimits of(PedalLinkage linkage) {
