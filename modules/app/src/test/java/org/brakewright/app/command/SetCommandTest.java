@@ -40,7 +40,7 @@ class SetCommandTest {
         Path file = Cars.copy(folder, Cars.text("hill-climber"));
         Shell.run("set", file.toString(), "checks.no_leak", "yes");
         assertThat(Cars.read(file))
-                .endsWith("checks:\n  pushrods_retained: yes\n  pedal_returns: yes\n  no_leak: yes\n");
+                .contains("\nchecks:\n  pushrods_retained: yes\n  pedal_returns: yes\n  no_leak: yes\n");
     }
 
     @ParameterizedTest
