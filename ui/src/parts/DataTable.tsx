@@ -3,6 +3,9 @@ import type { Table } from '../contract.ts';
 /** Up to this many letters a number and its unit stay on one line. */
 const SHORT = 16;
 
+/** From here on a text wants room beside the numbers, or its row grows tall. */
+const LONG = 40;
+
 /** A table that scrolls inside its own region when the screen is narrow. */
 export function DataTable({ table }: { table: Table }) {
   return (
@@ -27,7 +30,7 @@ export function DataTable({ table }: { table: Table }) {
                     {text}
                   </th>
                 ) : (
-                  <td key={c} class={text.length <= SHORT ? 'short' : undefined}>
+                  <td key={c} class={text.length <= SHORT ? 'short' : text.length >= LONG ? 'long' : undefined}>
                     {text}
                   </td>
                 ),

@@ -7,8 +7,8 @@ import org.jspecify.annotations.Nullable;
  *
  * @param kind what is set
  * @param present offset of the bar in m or knee of the valve in Pa, as it stands
- * @param best the same with the largest margin
- * @param turns turns of the bar from present to best, plus toward more front; null for a valve
+ * @param best the same with the largest margin; a bar's in steps of a quarter turn from present
+ * @param turns turns of the bar from present to best in quarters of a turn, plus toward more front; null for a valve
  * @param leftToFrontM what is left of the bar's range beyond the best toward more front; null for a valve
  * @param leftToRearM what is left toward more rear; null for a valve
  * @param atPresent margin as it stands

@@ -1,8 +1,10 @@
 package org.brakewright.analysis.setting;
 
+import java.util.Comparator;
 import java.util.Optional;
 import java.util.function.DoubleFunction;
 import java.util.function.DoubleUnaryOperator;
+import java.util.stream.DoubleStream;
 import org.brakewright.analysis.chain.Chain;
 import org.brakewright.analysis.chain.ChainCurve;
 import org.brakewright.analysis.setting.Setting.Kind;
@@ -34,6 +36,9 @@ public final class Settings {
 
     private static final double LESS_NARROW = 0.03;
 
+    /** The least part of a turn that the adjuster is set to; common practice, no source. */
+    private static final double STEP = 0.25;
+
     private final ResolvedBuild build;
     private final Margins margins;
 
@@ -60,12 +65,13 @@ public final class Settings {
     private Setting bar(Twin twin) {
         Bar bar = twin.bar();
         double limit = limit(bar);
-        double best = bestOffset(twin);
+        double turns = bestTurns(twin);
+        double best = bar.offset() + turns * bar.movementPerTurn();
         return new Setting(
                 Kind.BAR,
                 bar.offset(),
                 best,
-                (best - bar.offset()) / bar.movementPerTurn(),
+                turns,
                 limit - best,
                 limit + best,
                 margins.of(twin),
@@ -99,6 +105,20 @@ public final class Settings {
     double bestOffset(Twin twin) {
         double limit = limit(twin.bar());
         return peak(twin::withOffset, -limit, limit);
+    }
+
+    /** Turns from where the bar stands to the best offset, in steps that a person can count, within the bar's range. */
+    private double bestTurns(Twin twin) {
+        Bar bar = twin.bar();
+        double exact = (bestOffset(twin) - bar.offset()) / bar.movementPerTurn() / STEP;
+        double nearest = STEP * Math.rint(exact);
+        return DoubleStream.of(STEP * Math.floor(exact), STEP * Math.ceil(exact))
+                .filter(turns -> Math.abs(bar.offset() + turns * bar.movementPerTurn()) <= limit(bar))
+                .boxed()
+                .max(Comparator.comparingDouble(
+                        turns -> margins.of(twin.withOffset(bar.offset() + turns * bar.movementPerTurn()))
+                                .margin()))
+                .orElse(nearest);
     }
 
     /** Largest margin of any offset, but for some hundredths. */

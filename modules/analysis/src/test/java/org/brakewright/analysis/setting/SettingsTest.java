@@ -53,13 +53,29 @@ class SettingsTest {
                 most = Math.max(
                         most, new Margins(build).of(twin.withOffset(offset)).margin());
             }
-            assertThat(setting.atBest().margin()).isGreaterThanOrEqualTo(most - 1e-3);
+            assertThat(setting.atBest().margin()).isLessThanOrEqualTo(most + 1e-3);
+            assertThat(setting.atBest().margin()).isGreaterThanOrEqualTo(mostOfQuarterTurns(build) - 1e-9);
             assertThat(setting.atBest().margin())
                     .isGreaterThanOrEqualTo(setting.atPresent().margin());
             assertThat(setting.leftToFrontM()).isCloseTo(limit - setting.best(), within(1e-12));
             assertThat(setting.leftToRearM()).isCloseTo(limit + setting.best(), within(1e-12));
             assertThat(setting.turns()).isCloseTo((setting.best() - setting.present()) / 1e-3, within(1e-9));
         }
+    }
+
+    /** Every quarter turn within the adjuster's range, one by one. */
+    private static double mostOfQuarterTurns(ResolvedBuild build) {
+        Twin twin = (Twin) build.apply();
+        double step = twin.bar().movementPerTurn() / 4;
+        double most = Double.NEGATIVE_INFINITY;
+        for (int quarters = -400; quarters <= 400; quarters++) {
+            double offset = twin.bar().offset() + quarters * step;
+            if (Math.abs(offset) <= twin.bar().offsetLimit()) {
+                most = Math.max(
+                        most, new Margins(build).of(twin.withOffset(offset)).margin());
+            }
+        }
+        return most;
     }
 
     @Test

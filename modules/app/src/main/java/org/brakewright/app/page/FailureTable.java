@@ -12,6 +12,7 @@ import org.brakewright.findings.Assessment;
 import org.brakewright.findings.Figure;
 import org.brakewright.findings.Finding;
 import org.brakewright.findings.Limit;
+import org.brakewright.findings.State;
 import org.brakewright.kernel.dynamics.Gravity;
 import org.brakewright.quantity.Dimension;
 
@@ -86,9 +87,20 @@ public final class FailureTable {
             case FADE -> "fade";
         };
         String subject = failure.what().name().toLowerCase(Locale.ROOT).replaceFirst("air_in_", "");
-        return assessment.findings().stream()
-                .filter(finding -> finding.key().equals(key)
-                        && (finding.subject().isEmpty() || finding.subject().equals(subject)))
+        List<Finding> ofKey = assessment.findings().stream()
+                .filter(finding -> finding.key().equals(key))
+                .toList();
+        return ofKey.stream()
+                .filter(finding ->
+                        finding.subject().isEmpty() || finding.subject().equals(subject))
+                .findFirst()
+                .or(() -> spokenFor(ofKey));
+    }
+
+    /** A circuit without a finding of its own: one that cannot be told either speaks for it, under the same limit. */
+    private static Optional<Finding> spokenFor(List<Finding> ofKey) {
+        return ofKey.stream()
+                .filter(finding -> finding.state() == State.CANNOT_TELL)
                 .findFirst();
     }
 

@@ -11,6 +11,9 @@ import org.jspecify.annotations.Nullable;
 public final class FindingWords implements Wording {
     private static final Catalogue WORDS = Catalogue.of("findings.properties");
 
+    /** Beyond two more decimals a difference is nothing that anyone could measure. */
+    private static final int MOST_MORE = 2;
+
     private final Show show;
 
     /** Findings in a system of units. */
@@ -61,8 +64,26 @@ public final class FindingWords implements Wording {
 
     /** A share is shown in per cent where the sentence does so. */
     private String asShown(Finding finding, Figure figure) {
-        String sentence = WORDS.get(sentenceKey(finding));
-        return sentence.contains("{found%}") ? show.percent(figure.value()) : show.figure(figure);
+        boolean percent = WORDS.get(sentenceKey(finding)).contains("{found%}");
+        return shown(figure, percent, moreDecimals(finding, percent));
+    }
+
+    private String shown(Figure figure, boolean percent, int moreDecimals) {
+        return percent ? show.percent(figure.value(), moreDecimals) : show.figure(figure, moreDecimals);
+    }
+
+    /** How many decimals more it takes until a number that misses its limit by little does not read like the limit. */
+    private int moreDecimals(Finding finding, boolean percent) {
+        Figure found = finding.found();
+        Figure limit = finding.limit() == null ? null : finding.limit().figure();
+        if (found == null || limit == null || found.dimension() != limit.dimension()) {
+            return 0;
+        }
+        int more = 0;
+        while (more < MOST_MORE && shown(found, percent, more).equals(shown(limit, percent, more))) {
+            more++;
+        }
+        return shown(found, percent, more).equals(shown(limit, percent, more)) ? 0 : more;
     }
 
     private String value(Finding finding, String place) {
@@ -71,8 +92,8 @@ public final class FindingWords implements Wording {
         if (name.equals("subject")) {
             return subject(finding.subject());
         }
-        Figure figure = figure(finding, name);
-        return percent ? show.percent(figure.value()) : show.figure(figure);
+        boolean judged = name.equals("found") || name.equals("limit");
+        return shown(figure(finding, name), percent, judged ? moreDecimals(finding, percent) : 0);
     }
 
     private static Figure figure(Finding finding, String name) {

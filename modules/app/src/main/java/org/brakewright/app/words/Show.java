@@ -23,22 +23,36 @@ public final class Show {
 
     /** A typed value with its unit. */
     public String figure(Figure figure) {
-        return value(figure.value(), figure.dimension());
+        return figure(figure, 0);
+    }
+
+    /** The same with more decimals than a gauge would read. */
+    public String figure(Figure figure, int moreDecimals) {
+        return value(figure.value(), figure.dimension(), moreDecimals);
     }
 
     /** An SI value of some kind with its unit. */
     public String value(double si, Dimension dimension) {
+        return value(si, dimension, 0);
+    }
+
+    private String value(double si, Dimension dimension, int moreDecimals) {
         if (dimension == Dimension.RATIO) {
-            return number(si);
+            return number(si, moreDecimals);
         }
         Unit unit = unit(si, dimension);
         double shown = unit.fromSi(si);
-        return rounded(shown, decimals(shown, unit)) + " " + unit.symbol();
+        return rounded(shown, decimals(shown, unit) + moreDecimals) + " " + unit.symbol();
     }
 
     /** A share in per cent. */
     public String percent(double share) {
-        return rounded(100 * share, 0) + " %";
+        return percent(share, 0);
+    }
+
+    /** A share in per cent with some decimals. */
+    public String percent(double share, int decimals) {
+        return rounded(100 * share, decimals) + " %";
     }
 
     /** A plain number with fixed decimals, so that numbers in a column stand under each other. */
@@ -48,9 +62,13 @@ public final class Show {
 
     /** A plain number, three significant digits at most. */
     public String number(double value) {
+        return number(value, 0);
+    }
+
+    private static String number(double value, int moreDecimals) {
         double size = Math.abs(value);
         int decimals = size >= 100 ? 0 : size >= 10 ? 1 : size >= 0.1 || size == 0 ? 2 : 4;
-        String text = rounded(value, decimals);
+        String text = rounded(value, decimals + moreDecimals);
         return text.contains(".") ? text.replaceAll("0+$", "").replaceAll("\\.$", "") : text;
     }
 

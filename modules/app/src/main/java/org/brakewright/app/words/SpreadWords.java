@@ -1,5 +1,6 @@
 package org.brakewright.app.words;
 
+import java.util.Objects;
 import org.brakewright.analysis.tolerance.Owner;
 import org.brakewright.analysis.tolerance.Spread;
 import org.brakewright.analysis.tolerance.Spread.Measure;
@@ -85,19 +86,37 @@ public final class SpreadWords {
         return which + does(spread, range) + standing(spread) + owner(spread) + "." + limit(spread) + without(spread);
     }
 
-    private static String does(Spread spread, String range) {
+    private String does(Spread spread, String range) {
         return switch (spread.measure()) {
             case EFFORT -> "the pedal needs " + range + " for the hard stop";
             case TRAVEL -> "the pedal goes " + range + " deep in the hard stop";
             case FRONT_SHARE -> "the front does " + range + " of the braking in the hard stop";
-            case CRITICAL_DECELERATION -> "with " + spread.loadCase() + " the rear comes first above " + range;
+            case CRITICAL_DECELERATION -> "with " + spread.loadCase() + " the rear comes first " + above(spread, range);
         };
     }
 
+    /** From which deceleration on the rear comes first; what reads as none at all is every one. */
+    private String above(Spread spread, String range) {
+        Spread.Quantiles band = Objects.requireNonNull(spread.band());
+        String none = value(spread.measure(), 0);
+        if (value(spread.measure(), band.p95()).equals(none)) {
+            return "at every deceleration";
+        }
+        return value(spread.measure(), band.p05()).equals(none)
+                ? "at every deceleration in the worst of them and only above "
+                        + value(spread.measure(), band.p95())
+                        + " in the best"
+                : "above " + range;
+    }
+
     private String standing(Spread spread) {
-        return spread.nominal() == null
-                ? ""
-                : " (" + value(spread.measure(), spread.nominal()) + " as the file stands)";
+        if (spread.nominal() == null) {
+            return "";
+        }
+        String nominal = value(spread.measure(), spread.nominal());
+        boolean always =
+                spread.measure() == Measure.CRITICAL_DECELERATION && nominal.equals(value(spread.measure(), 0));
+        return " (" + (always ? "at every one" : nominal) + " as the file stands)";
     }
 
     private String owner(Spread spread) {

@@ -1,7 +1,9 @@
 package org.brakewright.findings.rules;
 
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.Stream;
 import org.brakewright.analysis.failure.Failure;
 import org.brakewright.analysis.failure.Failure.What;
 import org.brakewright.findings.Facts;
@@ -14,7 +16,8 @@ import org.brakewright.findings.State;
 
 /**
  * What air in one circuit leaves, held against what is asked with that circuit failed: no rule names air itself, so less
- * than that is a caution and no more.
+ * than that is a caution and no more. Of circuits that cannot be told, the one with the least left speaks for all: they
+ * are held against the same remembered limit.
  */
 public final class AirInCircuit implements Rule {
     @Override
@@ -24,9 +27,14 @@ public final class AirInCircuit implements Rule {
 
     @Override
     public List<Finding> judge(Facts facts) {
-        return facts.analysis().weakened().stream()
+        List<Finding> all = facts.analysis().weakened().stream()
                 .filter(failure -> failure.what() != What.FADE)
+                .sorted(Comparator.comparingDouble(Failure::decelerationG))
                 .map(failure -> judge(facts, failure))
+                .toList();
+        Stream<Finding> undecided =
+                all.stream().filter(each -> each.state() == State.CANNOT_TELL).limit(1);
+        return Stream.concat(all.stream().filter(each -> each.state() != State.CANNOT_TELL), undecided)
                 .toList();
     }
 

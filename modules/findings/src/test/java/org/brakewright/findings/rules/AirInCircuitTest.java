@@ -8,7 +8,9 @@ import static org.brakewright.findings.Judgement.found;
 import static org.brakewright.findings.Judgement.limit;
 import static org.brakewright.findings.Judgement.limitValue;
 
+import java.util.List;
 import org.brakewright.analysis.Analyse;
+import org.brakewright.analysis.failure.Failure;
 import org.brakewright.findings.Facts;
 import org.brakewright.findings.Finding;
 import org.brakewright.findings.State;
@@ -70,6 +72,27 @@ class AirInCircuitTest {
         assertThat(finding.state()).isEqualTo(State.CAUTION);
         assertThat(finding.variant()).isEqualTo(variant);
         assertThat(figure("travel", finding)).isCloseTo(toStop / 1000.0, within(1e-6));
+    }
+
+    /** Both circuits meet the same remembered figure; the one that leaves less speaks for both. */
+    @Test
+    void doesNotSayTwiceThatItCannotTell() {
+        Facts facts = SOFT.answeringTo("un_r13h").facts();
+        List<Failure> airy = facts.analysis().weakened().stream()
+                .filter(failure -> failure.what() != Failure.What.FADE)
+                .toList();
+        assertThat(airy).hasSize(2);
+        List<Finding> findings = RULE.judge(facts);
+        assertThat(findings).singleElement().satisfies(finding -> {
+            assertThat(finding.state()).isEqualTo(State.CANNOT_TELL);
+            assertThat(found(finding) / ByHand.G)
+                    .isCloseTo(
+                            airy.stream()
+                                    .mapToDouble(Failure::decelerationG)
+                                    .min()
+                                    .orElseThrow(),
+                            within(1e-12));
+        });
     }
 
     @Test
