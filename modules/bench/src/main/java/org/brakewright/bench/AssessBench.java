@@ -51,7 +51,7 @@ public class AssessBench {
     @Setup
     public void read() throws IOException {
         text = Files.readString(Path.of("examples", car, "car.yaml"));
-        build = ((ReadOutcome.Usable) BuildFile.read(text)).build();
+        build = ((ReadOutcome.Usable) BuildFile.read(text, Logs.of(car))).build();
         assessment = ((AssessOutcome.Assessed) Assess.assess(build)).assessment();
     }
 
@@ -70,7 +70,7 @@ public class AssessBench {
     /** Everything a change on the page sets off but for the network: read, assess, put into words, write JSON. */
     @Benchmark
     public String textToPage() {
-        Build read = ((ReadOutcome.Usable) BuildFile.read(text)).build();
+        Build read = ((ReadOutcome.Usable) BuildFile.read(text, Logs.of(car))).build();
         Assessment assessed = ((AssessOutcome.Assessed) Assess.assess(read)).assessment();
         return Json.write(new PageMaker(new Show(UnitSystem.METRIC))
                 .make(assessed, new PageMaker.Frame(1, "car.yaml", false, false, false)));

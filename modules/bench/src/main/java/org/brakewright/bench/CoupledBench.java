@@ -42,7 +42,7 @@ public class CoupledBench {
     @Setup
     public void read() throws IOException {
         String text = Files.readString(Path.of("examples", car, "car.yaml"));
-        AssessOutcome outcome = Assess.assess(((ReadOutcome.Usable) BuildFile.read(text)).build());
+        AssessOutcome outcome = Assess.assess(((ReadOutcome.Usable) BuildFile.read(text, Logs.of(car))).build());
         chain = Chain.of(((AssessOutcome.Assessed) outcome).assessment().resolved());
     }
 

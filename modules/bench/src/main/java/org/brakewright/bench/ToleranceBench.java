@@ -42,7 +42,7 @@ public class ToleranceBench {
     /** Reads the example car from the working directory's {@code examples}. */
     @Setup
     public void read() throws IOException {
-        build = ((ReadOutcome.Usable) BuildFile.read(Files.readString(Path.of("examples", car, "car.yaml")))).build();
+        build = ((ReadOutcome.Usable) BuildFile.read(Files.readString(Path.of("examples", car, "car.yaml")), Logs.of(car))).build();
     }
 
     /** Everything of a run, from drawing points to shares of the variance. */

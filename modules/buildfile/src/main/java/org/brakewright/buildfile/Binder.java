@@ -229,7 +229,9 @@ final class Binder {
 
     private @Nullable Object construct(Class<?> type, @Nullable Object[] values, String path) {
         try {
-            return constructor(type).newInstance(values);
+            Constructor<?> constructor = constructor(type);
+            // what another file holds comes last and is filled in later
+            return constructor.newInstance(Arrays.copyOf(values, constructor.getParameterCount()));
         } catch (InvocationTargetException e) {
             String reason = e.getCause() instanceof IllegalArgumentException refused ? refused.getMessage() : null;
             String message = reason == null ? "these values do not go together" : reason;

@@ -18,23 +18,29 @@ public final class BuildFile {
 
     private BuildFile() {}
 
-    /** Reads a file as its bytes; refuses text that is not UTF-8. */
-    public static ReadOutcome readUtf8(byte[] bytes) {
+    /** Reads a file as its bytes, and the files it names; refuses text that is not UTF-8. */
+    public static ReadOutcome readUtf8(byte[] bytes, Beside beside) {
         if (bytes.length > LARGEST_BYTES) {
             return tooLarge();
         }
         try {
-            return read(StandardCharsets.UTF_8
+            String text = StandardCharsets.UTF_8
                     .newDecoder()
                     .decode(ByteBuffer.wrap(bytes))
-                    .toString());
+                    .toString();
+            return read(text, beside);
         } catch (CharacterCodingException e) {
             return whole("the file is not UTF-8 text", "a text file saved as UTF-8");
         }
     }
 
-    /** Reads the text of a build file. */
+    /** Reads the text of a build file that names no other file. */
     public static ReadOutcome read(String text) {
+        return read(text, Beside.NOTHING);
+    }
+
+    /** Reads the text of a build file, and the files it names. */
+    public static ReadOutcome read(String text, Beside beside) {
         if (text.length() > LARGEST_BYTES || text.getBytes(StandardCharsets.UTF_8).length > LARGEST_BYTES) {
             return tooLarge();
         }
@@ -45,7 +51,7 @@ public final class BuildFile {
                     ? whole("the file is empty", "a build that begins with format: 1")
                     : new ReadOutcome.Unusable(tree.faults());
         }
-        return bind(root, tree.faults());
+        return bind(root, tree.faults(), beside);
     }
 
     /** A text without the mark that some editors put before its first letter. */
@@ -53,16 +59,20 @@ public final class BuildFile {
         return !text.isEmpty() && text.charAt(0) == BYTE_ORDER_MARK ? text.substring(1) : text;
     }
 
-    private static ReadOutcome bind(Node root, List<LocatedProblem> refused) {
+    private static ReadOutcome bind(Node root, List<LocatedProblem> refused, Beside beside) {
         Faults faults = new Faults();
         faults.addAll(refused);
         if (otherFormat(root, faults)) {
             return new ReadOutcome.Unusable(faults.sorted());
         }
         Places places = Places.of(root);
-        return new Binder(faults, places).section(Build.class, root, "") instanceof Build build
-                ? new ReadOutcome.Usable(build, places)
-                : new ReadOutcome.Unusable(faults.sorted());
+        if (new Binder(faults, places).section(Build.class, root, "") instanceof Build written) {
+            Build build = new SpeedLogs(beside, places, faults).fill(written);
+            if (faults.none()) {
+                return new ReadOutcome.Usable(build, places);
+            }
+        }
+        return new ReadOutcome.Unusable(faults.sorted());
     }
 
     /** Whether the file says that it is of another format, of which nothing else can be judged. */

@@ -9,6 +9,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import org.brakewright.model.Asked;
+import org.brakewright.model.Enclosed;
 import org.brakewright.model.FieldCatalogue;
 import org.brakewright.model.Given;
 import org.brakewright.model.Kind;
@@ -27,7 +28,10 @@ record Slot(String key, Class<?> type, boolean list, RecordComponent component) 
 
     /** The keys of a section, in the order of the model. */
     static List<Slot> of(Class<?> section) {
-        return Arrays.stream(section.getRecordComponents()).map(Slot::of).toList();
+        return Arrays.stream(section.getRecordComponents())
+                .filter(component -> !component.isAnnotationPresent(Enclosed.class))
+                .map(Slot::of)
+                .toList();
     }
 
     private static Slot of(RecordComponent component) {

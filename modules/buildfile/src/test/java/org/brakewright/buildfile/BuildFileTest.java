@@ -120,7 +120,8 @@ class BuildFileTest {
     @Test
     void toleratesByteOrderMarkAndWindowsLineEnds() {
         String text = "\uFEFF" + Texts.larkspur().replace("\n", "\r\n");
-        assertThat(BuildFile.readUtf8(text.getBytes(StandardCharsets.UTF_8))).isInstanceOf(ReadOutcome.Usable.class);
+        assertThat(BuildFile.readUtf8(text.getBytes(StandardCharsets.UTF_8), Beside.NOTHING))
+                .isInstanceOf(ReadOutcome.Usable.class);
         LocatedProblem problem =
                 Texts.problems(text.replace("format: 1", "format: 3")).getFirst();
         assertThat(problem.line()).isEqualTo(1);

@@ -18,7 +18,7 @@ class HostileTextTest {
     void refusesAFileThatIsTooLarge() {
         String text = Texts.larkspur() + "# " + "x".repeat(BuildFile.LARGEST_BYTES);
         assertThat(said(BuildFile.read(text))).containsExactly("1:1 the file is larger than 1 MiB");
-        assertThat(said(BuildFile.readUtf8(text.getBytes(StandardCharsets.UTF_8))))
+        assertThat(said(BuildFile.readUtf8(text.getBytes(StandardCharsets.UTF_8), Beside.NOTHING)))
                 .containsExactly("1:1 the file is larger than 1 MiB");
         // two bytes a letter: half as many letters, but more bytes than allowed
         assertThat(said(BuildFile.read("# " + "ä".repeat(BuildFile.LARGEST_BYTES / 2))))
@@ -27,7 +27,7 @@ class HostileTextTest {
 
     @Test
     void refusesBytesThatAreNotUtf8() {
-        assertThat(said(BuildFile.readUtf8("name: Müller".getBytes(StandardCharsets.ISO_8859_1))))
+        assertThat(said(BuildFile.readUtf8("name: Müller".getBytes(StandardCharsets.ISO_8859_1), Beside.NOTHING)))
                 .containsExactly("1:1 the file is not UTF-8 text");
     }
 

@@ -75,4 +75,11 @@ public record Build(
                 format, name, story, car, front, rear, pedal, apply, lines, fluid, parking, null, null, null, intent,
                 checks, null);
     }
+
+    /** The same build with another heat. */
+    public Build with(Heat other) {
+        return new Build(
+                format, name, story, car, front, rear, pedal, apply, lines, fluid, parking, other, clutch, stops,
+                intent, checks, shop);
+    }
 }

@@ -2,9 +2,11 @@ package org.brakewright.sheets;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.nio.ByteBuffer;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import org.brakewright.buildfile.Beside;
 import org.brakewright.buildfile.BuildFile;
 import org.brakewright.buildfile.ReadOutcome;
 import org.brakewright.findings.Assess;
@@ -41,9 +43,18 @@ public final class Examples {
         }
     }
 
+    private static Beside.Found beside(String name) {
+        try {
+            Path file = Path.of("..", "..", "examples", "heavy-tourer", name);
+            return new Beside.Found.There(ByteBuffer.wrap(Files.readAllBytes(file)));
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
     /** The assessment of a build file. */
     public static Assessment assessed(String text) {
-        return switch (BuildFile.read(text)) {
+        return switch (BuildFile.read(text, Examples::beside)) {
             case ReadOutcome.Unusable unusable -> throw new AssertionError(unusable.problems());
             case ReadOutcome.Usable usable ->
                 switch (Assess.assess(usable.build())) {
@@ -55,7 +66,7 @@ public final class Examples {
 
     /** What keeps a build file from being assessed: "path value". */
     public static List<String> problems(String text) {
-        return switch (BuildFile.read(text)) {
+        return switch (BuildFile.read(text, Examples::beside)) {
             case ReadOutcome.Unusable unusable -> throw new AssertionError(unusable.problems());
             case ReadOutcome.Usable usable ->
                 switch (Assess.assess(usable.build())) {

@@ -22,6 +22,8 @@ final class HeatDefaults {
     static final Default HOUSING_MASS = estimate(3.0, 1.5, 5.0, "an iron caliper, or back plate and cylinder");
     static final Default PISTON_TRANSFER = estimate(150, 60, 400, "steel cups on steel back plates");
 
+    static final Default LOG_NOISE = estimate(0.2, 0.05, 0.5, "satellite and wheel speeds at ten or more a second");
+
     private static final double IRON = 7200;
     private static final double RIM = 10.0e-3;
     private static final double DRUM_WALL = 8.0e-3;

@@ -11,7 +11,6 @@ import org.brakewright.model.heat.Schedule;
 import org.brakewright.model.heat.SingleStop;
 import org.brakewright.model.heat.Snubs;
 import org.brakewright.model.heat.SpeedLog;
-import org.brakewright.model.heat.SpeedPoint;
 import org.brakewright.model.resolved.ResolvedSchedule;
 import org.brakewright.model.resolved.ResolvedSchedule.Leg;
 import org.jspecify.annotations.Nullable;
@@ -25,9 +24,6 @@ final class ResolveSchedules {
     private static final double RULE_DECELERATION = 3.0;
     private static final double RULE_SPEED = 120 / 3.6;
     private static final double RULE_SHARE = 0.8;
-
-    /** A logger that says nothing for longer may have missed a stop, s. */
-    private static final double LONGEST_GAP = 5;
 
     private static final double SAME = 1e-6;
 
@@ -57,7 +53,7 @@ final class ResolveSchedules {
             case Snubs snubs -> snubs(snubs);
             case Descent hill -> descent(hill);
             case BrakingEvents events -> events(events, path);
-            case SpeedLog log -> log(log);
+            case SpeedLog log -> new ResolveSpeedLog(values, log, path).legs();
         };
     }
 
@@ -174,36 +170,6 @@ final class ResolveSchedules {
         if (duration > SAME) {
             legs.add(new Leg(duration, from, to, 0));
         }
-    }
-
-    private List<Leg> log(SpeedLog log) {
-        List<Leg> legs = new ArrayList<>();
-        List<SpeedPoint> points = log.points();
-        if (points.size() < 2) {
-            values.problem(
-                    points.getFirst().time().path(), "", "A log of one point tells nothing.", "two points at least");
-        }
-        for (int i = 1; i < points.size(); i++) {
-            Given time = points.get(i).time();
-            double step = values.need(time) - values.need(points.get(i - 1).time());
-            if (step <= 0) {
-                values.problem(
-                        time.path(),
-                        Values.written(time),
-                        "The points of the log are not in the order of time.",
-                        "later than the point before");
-            } else if (step > LONGEST_GAP) {
-                values.problem(
-                        time.path(),
-                        Values.written(time),
-                        "The log has a gap: nobody knows what happened in it.",
-                        "at most 5 s after the point before");
-            } else {
-                double from = values.need(points.get(i - 1).speed());
-                legs.add(new Leg(step, from, values.need(points.get(i).speed()), 0));
-            }
-        }
-        return legs;
     }
 
     private static Leg brake(double from, double to, double deceleration) {

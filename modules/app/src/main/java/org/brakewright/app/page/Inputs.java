@@ -81,9 +81,12 @@ final class Inputs {
 
     private void list(RecordComponent component, @Nullable Object value, String path, String section) {
         Class<?> element = (Class<?>) ((ParameterizedType) component.getGenericType()).getActualTypeArguments()[0];
-        if (element.isRecord() && value instanceof List<?> list) {
+        if ((element.isRecord() || element.isSealed()) && value instanceof List<?> list) {
+            // points and events stand in several parts of a car
+            String within = path.lastIndexOf('.') == path.indexOf('.') ? "" : section + ": ";
             for (int i = 0; i < list.size(); i++) {
-                record(element, list.get(i), path + "[" + i + "]", label(component) + " " + (i + 1));
+                Object item = list.get(i);
+                record(item.getClass(), item, path + "[" + i + "]", within + label(component) + " " + (i + 1));
             }
         } else if (element.isEnum()) {
             add(section, fields.choices(component, element, value, path));

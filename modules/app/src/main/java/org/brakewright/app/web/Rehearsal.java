@@ -20,7 +20,7 @@ public final class Rehearsal {
     public static void run(Workspace workspace, int rounds) {
         PageMaker.Frame frame = new PageMaker.Frame(0, workspace.fileName(), true, false, false);
         for (int round = 0; round < rounds && !Thread.currentThread().isInterrupted(); round++) {
-            if (Loading.text(workspace.text()) instanceof Loading.Loaded loaded) {
+            if (workspace.again() instanceof Loading.Loaded loaded) {
                 Json.write(new PageMaker(new Show(UnitSystem.METRIC)).make(loaded.assessment(), frame));
             }
         }

@@ -5,6 +5,7 @@ import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.function.BooleanSupplier;
 import org.brakewright.buildfile.BuildFile;
 import org.brakewright.buildfile.LocatedProblem;
 import org.brakewright.buildfile.Places;
@@ -21,8 +22,9 @@ public sealed interface Loading {
      * Usable.
      *
      * @param assessment of the build
+     * @param stale whether a file that the build file names reads differently by now
      */
-    record Loaded(Assessment assessment) implements Loading {}
+    record Loaded(Assessment assessment, BooleanSupplier stale) implements Loading {}
 
     /**
      * Not usable.
@@ -40,7 +42,8 @@ public sealed interface Loading {
             if (Files.size(file) > BuildFile.LARGEST_BYTES) {
                 return refused(file, "The file is larger than 1 MiB, which no build file is.");
             }
-            return of(BuildFile.readUtf8(Files.readAllBytes(file)));
+            Folder folder = Folder.of(file);
+            return of(BuildFile.readUtf8(Files.readAllBytes(file), folder), folder);
         } catch (NoSuchFileException e) {
             return refused(file, "There is no such file.");
         } catch (IOException e) {
@@ -48,21 +51,22 @@ public sealed interface Loading {
         }
     }
 
-    /** Loads a text. */
-    static Loading text(String text) {
-        return of(BuildFile.read(text));
+    /** Loads a text as if it stood in a file. */
+    static Loading text(String text, Path file) {
+        Folder folder = Folder.of(file);
+        return of(BuildFile.read(text, folder), folder);
     }
 
-    private static Loading of(ReadOutcome read) {
+    private static Loading of(ReadOutcome read, Folder folder) {
         return switch (read) {
             case ReadOutcome.Unusable unusable -> new Refused(unusable.problems());
-            case ReadOutcome.Usable usable -> assess(usable);
+            case ReadOutcome.Usable usable -> assess(usable, folder);
         };
     }
 
-    private static Loading assess(ReadOutcome.Usable usable) {
+    private static Loading assess(ReadOutcome.Usable usable, Folder folder) {
         return switch (Assess.assess(usable.build())) {
-            case AssessOutcome.Assessed assessed -> new Loaded(assessed.assessment());
+            case AssessOutcome.Assessed assessed -> new Loaded(assessed.assessment(), folder::changed);
             case AssessOutcome.Unusable unusable -> new Refused(located(unusable.problems(), usable.places()));
         };
     }

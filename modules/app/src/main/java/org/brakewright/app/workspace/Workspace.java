@@ -10,6 +10,7 @@ import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Deque;
 import java.util.List;
+import java.util.function.BooleanSupplier;
 import org.brakewright.buildfile.EditOutcome;
 import org.brakewright.buildfile.LocatedProblem;
 import org.brakewright.buildfile.SpanEdit;
@@ -25,12 +26,14 @@ public final class Workspace {
     private final Deque<String> redo = new ArrayDeque<>();
     private String text;
     private Assessment assessment;
+    private BooleanSupplier stale;
     private int revision = 1;
 
-    private Workspace(Path file, String text, Assessment assessment) {
+    private Workspace(Path file, String text, Loading.Loaded loaded) {
         this.file = file;
         this.text = text;
-        this.assessment = assessment;
+        this.assessment = loaded.assessment();
+        this.stale = loaded.stale();
     }
 
     /** A value to write: text as the builder would type it, empty to remove the key. */
@@ -62,7 +65,7 @@ public final class Workspace {
     public static Opening open(Path file) throws IOException {
         return switch (Loading.file(file)) {
             case Loading.Refused refused -> new Opening.Refused(refused.problems());
-            case Loading.Loaded loaded -> new Opening.Opened(new Workspace(file, read(file), loaded.assessment()));
+            case Loading.Loaded loaded -> new Opening.Opened(new Workspace(file, read(file), loaded));
         };
     }
 
@@ -110,21 +113,23 @@ public final class Workspace {
     }
 
     /**
-     * Reads the file again when another editor changed it.
+     * Reads the file again when another editor changed it, or a log that it names.
      *
      * @return problems when what stands there now cannot be used; empty when all is well
      */
     public synchronized List<LocatedProblem> refresh() throws IOException {
         String now = read(file);
-        if (now.equals(text)) {
+        if (now.equals(text) && !stale.getAsBoolean()) {
             return List.of();
         }
-        return switch (Loading.text(now)) {
+        return switch (Loading.text(now, file)) {
             case Loading.Refused refused -> refused.problems();
             case Loading.Loaded loaded -> {
-                undo.push(text);
-                redo.clear();
-                accept(now, loaded.assessment());
+                if (!now.equals(text)) {
+                    undo.push(text);
+                    redo.clear();
+                }
+                accept(now, loaded);
                 yield List.of();
             }
         };
@@ -176,19 +181,25 @@ public final class Workspace {
     }
 
     private EditResult replace(String edited) throws IOException {
-        return switch (Loading.text(edited)) {
+        return switch (Loading.text(edited, file)) {
             case Loading.Refused refused -> new EditResult.Refused(refused.problems());
             case Loading.Loaded loaded -> {
                 write(edited);
-                accept(edited, loaded.assessment());
+                accept(edited, loaded);
                 yield new EditResult.Taken(loaded.assessment());
             }
         };
     }
 
-    private void accept(String accepted, Assessment of) {
+    /** Reads and assesses the file as it stands once more, for nothing but the practice. */
+    public Loading again() {
+        return Loading.text(text(), file);
+    }
+
+    private void accept(String accepted, Loading.Loaded loaded) {
         text = accepted;
-        assessment = of;
+        assessment = loaded.assessment();
+        stale = loaded.stale();
         revision++;
     }
 

@@ -100,7 +100,7 @@ class CheckCommandTest {
                 "free_play: 4 mm (measured) | free_play: four mm | :54:14  pedal.free_play | four mm",
                 "kind: tandem_master | kind: tandem | :58:9  apply.kind | tandem",
                 "fluid: | fluids: | :73:1  fluids | fluids",
-                "use: road | use: road, | :105:8  intent.use | use"
+                "use: road | use: road, | :122:8  intent.use | use"
             })
     void aFaultIsToldWithItsPlace(String from, String to, String place, String value) {
         Path file = Cars.copy(folder, Cars.text(TOURER, from, to));
@@ -140,6 +140,45 @@ class CheckCommandTest {
             })
     void whatIsNoBuildFileIsToldWithoutAStackTrace(String text) {
         assertThat(refused(Cars.copy(folder, text), "").err()).containsPattern("car\\.yaml:\\d+:\\d+");
+    }
+
+    /** Each fault of the log by its own line, and all of them with the key that names the file. */
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "1817.50, | 1827.50, | line 23: the log has a gap of 10.3 s",
+                "1817.50, | 1807.50, | line 23: the lines are not in the order of time",
+                "1817.50, | 1817.50,- | line 23: the speed is below zero",
+                "time [s] | time | line 2: the heading of the time says no unit of time"
+            })
+    void aLogThatHidesSomethingIsTold(String from, String to, String message) throws IOException {
+        Path file = Cars.copy(folder, Cars.text(TOURER));
+        String log = Cars.read(Cars.file(TOURER).resolveSibling("drive.csv"));
+        Files.writeString(folder.resolve("drive.csv"), Cars.replaced(log, from, to));
+        assertThat(refused(file, "drive.csv, " + message).err()).contains("heat.schedules[0].file");
+    }
+
+    @Test
+    void aMissingLogIsTold() throws IOException {
+        Path file = Cars.copy(folder, Cars.text(TOURER));
+        Files.delete(folder.resolve("drive.csv"));
+        assertThat(refused(file, "there is no file `drive.csv` in the folder of the build file")
+                        .err())
+                .contains("heat.schedules[0].file.name");
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"../drive.csv", "/etc/hosts", "sub/../../drive.csv"})
+    void aLogOutsideTheFolderIsNotRead(String name) {
+        Path file = Cars.copy(folder, Cars.text(TOURER, "name: drive.csv", "name: " + name));
+        refused(file, "lies outside the folder of the build file");
+    }
+
+    @Test
+    void aFolderIsNoLog() throws IOException {
+        Files.createDirectory(folder.resolve("logs.csv"));
+        refused(Cars.copy(folder, Cars.text(TOURER, "name: drive.csv", "name: logs.csv")), "`logs.csv` is a folder");
     }
 
     private static Shell refused(Path file, String reason) {

@@ -325,8 +325,8 @@ final class OddCars {
     }
 
     private static Facts facts(String text, String name) {
-        if (!(BuildFile.read(text) instanceof ReadOutcome.Usable usable)) {
-            throw new AssertionError(name + ": " + BuildFile.read(text));
+        if (!(BuildFile.read(text, Cars::beside) instanceof ReadOutcome.Usable usable)) {
+            throw new AssertionError(name + ": " + BuildFile.read(text, Cars::beside));
         }
         return switch (Resolve.resolve(usable.build())) {
             case Resolution.Resolved resolved ->

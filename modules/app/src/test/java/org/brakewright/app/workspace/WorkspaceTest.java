@@ -7,6 +7,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.PosixFilePermissions;
 import java.util.List;
+import java.util.Objects;
+import org.brakewright.analysis.heat.HeatState;
 import org.brakewright.app.Cars;
 import org.brakewright.app.workspace.Workspace.Edit;
 import org.brakewright.app.workspace.Workspace.EditResult;
@@ -183,6 +185,32 @@ class WorkspaceTest {
         Files.writeString(file, windows);
         open(file).edit(List.of(SMALLER));
         assertThat(Files.readString(file)).isEqualTo(Cars.replaced(windows, BORE, "bore: 0.5 in"));
+    }
+
+    /** A log written anew by the logger is read again, and there is nothing to take back. */
+    @Test
+    void aLogThatChangedIsReadAgain() throws IOException {
+        Path tourer = Cars.copy(folder, Cars.text("heavy-tourer"));
+        Path log = folder.resolve("drive.csv");
+        Workspace workspace = open(tourer);
+        double before = energy(workspace);
+        assertThat(workspace.refresh()).isEmpty();
+        assertThat(workspace.revision()).isEqualTo(1);
+        Files.writeString(log, "time [s],speed [km/h]\n0,90\n5,0\n");
+        assertThat(workspace.refresh()).isEmpty();
+        assertThat(workspace.revision()).isEqualTo(2);
+        assertThat(workspace.canUndo()).isFalse();
+        assertThat(energy(workspace)).isLessThan(before);
+        Files.delete(log);
+        assertThat(workspace.refresh())
+                .singleElement()
+                .satisfies(fault -> assertThat(fault.problem().message()).contains("no file `drive.csv`"));
+    }
+
+    private static double energy(Workspace workspace) {
+        HeatState heat =
+                Objects.requireNonNull(workspace.assessment().analysis().heat());
+        return heat.schedules().getFirst().energyJ();
     }
 
     private static Workspace open(Path file) throws IOException {

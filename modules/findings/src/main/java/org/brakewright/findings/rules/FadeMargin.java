@@ -19,6 +19,9 @@ public final class FadeMargin implements Rule {
     private static final Limit LEAST =
             new Limit(Figure.ratio(0.60), "UN R13-H Annex 3 and FMVSS 135 S7.14, hot performance", Tag.FROM_MEMORY);
 
+    /** Heat that makes the push no dearer than this is not to blame for it. */
+    private static final double NO_DEARER = 1.01;
+
     @Override
     public String key() {
         return "fade_margin";
@@ -44,6 +47,12 @@ public final class FadeMargin implements Rule {
                     .found(Figure.ratio(hot.decelerationShare()))
                     .against(LEAST)
                     .with("effort", Figure.force(effort))
+                    .finding();
+        }
+        if (effort < NO_DEARER * hot.coldEffortN() && !beyondCurve(facts)) {
+            return begun(State.FINE, hot)
+                    .saying("as_cold")
+                    .found(Figure.force(effort))
                     .finding();
         }
         boolean over = effort > facts.aims().mostEffort();

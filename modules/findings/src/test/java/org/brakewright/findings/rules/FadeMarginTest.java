@@ -37,6 +37,19 @@ class FadeMarginTest {
         }
     }
 
+    /** Friction that stays is not to blame for a push that is too hard cold as well. */
+    @Test
+    void doesNotBlameHeatForWhatIsSoCold() {
+        Finding finding = only(RULE, faded(1.0).with("intent.most_effort", "60 N"));
+        assertThat(finding.state()).isEqualTo(State.FINE);
+        assertThat(finding.variant()).isEqualTo("as_cold");
+        assertThat(found(finding))
+                .isCloseTo(figure("cold", finding), within(0.5))
+                .isGreaterThan(60);
+        assertThat(only(RULE, faded(0.98).with("intent.most_effort", "60 N")).state())
+                .isEqualTo(State.CAUTION);
+    }
+
     private static TestCar faded(double left) {
         TestCar front = HeatedCars.friction(HeatedCars.STOP, "front", String.valueOf(0.42 * left));
         return HeatedCars.friction(front, "rear", String.valueOf(0.36 * left));

@@ -2,6 +2,7 @@ package org.brakewright.kernel.statistics;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.Arrays;
 import java.util.stream.IntStream;
 import org.brakewright.kernel.WorkedExample;
 import org.junit.jupiter.api.Test;
@@ -64,5 +65,19 @@ class LawPagesTest {
                 .toArray();
         page.holds("share of a", VarianceShare.of(points[0], results));
         page.holds("share of b", VarianceShare.of(points[1], results));
+    }
+
+    @Test
+    void bends() {
+        WorkedExample page = WorkedExample.of("bends");
+        String[] points = {"first", "second", "third", "fourth", "fifth"};
+        double[] times = Arrays.stream(points)
+                .mapToDouble(point -> page.si(point + " time"))
+                .toArray();
+        double[] speeds = Arrays.stream(points)
+                .mapToDouble(point -> page.si(point + " speed"))
+                .toArray();
+        page.holds("points kept", Bends.of(times, speeds, page.si("noise")).length);
+        page.holds("points kept without noise", Bends.of(times, speeds, 0).length);
     }
 }

@@ -51,4 +51,10 @@ public record Heat(
 
         @Label("schedules")
         @Required("Name at least one thing the car is put through: a stop, snubs, a descent, events or a log.")
-        List<Schedule> schedules) {}
+        List<Schedule> schedules) {
+
+    /** The same with other schedules. */
+    public Heat with(List<Schedule> others) {
+        return new Heat(front, rear, ambient, rotatingShare, onwardSpeed, others);
+    }
+}
