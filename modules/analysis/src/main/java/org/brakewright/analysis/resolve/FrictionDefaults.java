@@ -16,6 +16,11 @@ final class FrictionDefaults {
     static final Default DRUM_WET =
             estimate(0.60, 0.20, 1.30, "water that stays in the drum, or shoes that grab when damp");
 
+    static final Default LINING_COLD = estimate(0.92, 0.75, 1.08, "linings give a little less cold");
+    static final Default LINING_HOT = estimate(0.75, 0.50, 1.0, "linings fade; the shoes amplify what they lose");
+    static final Default LINING_WET =
+            estimate(0.70, 0.30, 1.20, "water that stays in the drum, or linings that grab when damp");
+
     private FrictionDefaults() {}
 
     /** A share of a working value as an assumption of the value itself. */

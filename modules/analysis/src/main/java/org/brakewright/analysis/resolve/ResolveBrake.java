@@ -45,19 +45,18 @@ final class ResolveBrake {
                 values.maybe(disc.padWear()),
                 values.maybe(disc.ratedPressure()),
                 new FrictionStates(
-                        state(
+                        values.share(
                                 disc.padFrictionCold(),
                                 path + ".pad_friction_cold",
                                 FrictionDefaults.PADS_COLD,
                                 friction),
-                        state(disc.padFrictionHot(), path + ".pad_friction_hot", FrictionDefaults.PADS_HOT, friction),
-                        state(disc.padFrictionWet(), path + ".pad_friction_wet", FrictionDefaults.PADS_WET, friction)));
-    }
-
-    /** A friction or brake factor in one state over the working one; assumed as such a share when not given. */
-    private double state(@Nullable Given given, String path, Default share, double working) {
-        double value = values.take(given, path, FrictionDefaults.of(share, working));
-        return given == null && !values.overridden(path) ? share.value() : value / working;
+                        values.share(
+                                disc.padFrictionHot(), path + ".pad_friction_hot", FrictionDefaults.PADS_HOT, friction),
+                        values.share(
+                                disc.padFrictionWet(),
+                                path + ".pad_friction_wet",
+                                FrictionDefaults.PADS_WET,
+                                friction)));
     }
 
     private double pistonArea(List<Given> pistons) {
@@ -121,22 +120,7 @@ final class ResolveBrake {
                 values.maybe(drum.ratedPressure()),
                 drum.shoes(),
                 factor.shoes(),
-                new FrictionStates(
-                        state(
-                                drum.brakeFactorCold(),
-                                path + ".brake_factor_cold",
-                                FrictionDefaults.DRUM_COLD,
-                                factor.value()),
-                        state(
-                                drum.brakeFactorHot(),
-                                path + ".brake_factor_hot",
-                                FrictionDefaults.DRUM_HOT,
-                                factor.value()),
-                        state(
-                                drum.brakeFactorWet(),
-                                path + ".brake_factor_wet",
-                                FrictionDefaults.DRUM_WET,
-                                factor.value())));
+                new ResolveDrumStates(values, path, drum).states(factor));
     }
 
     /**

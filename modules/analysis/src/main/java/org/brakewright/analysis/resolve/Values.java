@@ -57,6 +57,12 @@ final class Values {
         return given == null ? "assumed" : given.quantity().written();
     }
 
+    /** A friction or brake factor in one state over the working one; assumed as such a share when not given. */
+    double share(@Nullable Given given, String path, Default share, double working) {
+        double value = take(given, path, FrictionDefaults.of(share, working));
+        return given == null && !overridden(path) ? share.value() : value / working;
+    }
+
     boolean overridden(String path) {
         return overrides.containsKey(path);
     }

@@ -85,6 +85,57 @@ class DrumFactorTest {
                 .isCloseTo(2181.6143 / 2 / (5025.4576 * 0.250), withinPercentage(1e-4));
     }
 
+    /**
+     * The same drum with linings that have lost a quarter: Shigley's moments of friction and pressure by hand with 0.21 for
+     * 0.28. Per unit of pressure the normal moment is the same 0.28/0.21 aside, so the leading shoe's factor is
+     * f/(1 - 0.75 m) and the trailing one's f/(1 + 0.75 m) of 0.75 the working ones, m the ratio of both moments.
+     */
+    @Test
+    void hotLiningsWorkThroughTheShoes() {
+        double leading = 277.6 / (2200 * 0.150);
+        double trailing = 144.4 / (2200 * 0.150);
+        // leading = k / (n - m), trailing = k / (n + m) at 0.28, in units with k = 1
+        double normal = (1 / leading + 1 / trailing) / 2;
+        double moment = (1 / trailing - 1 / leading) / 2;
+        double hot = 0.75 / (normal - 0.75 * moment) + 0.75 / (normal + 0.75 * moment);
+        ResolvedBrake rear =
+                C1.with("rear.lining_friction_hot: 0.21").resolved().rear();
+        assertThat(rear.frictionStates().hot()).isCloseTo(hot / (leading + trailing), withinPercentage(0.05));
+        assertThat(C1.with("rear.lining_friction_wet: 0.28")
+                        .resolved()
+                        .rear()
+                        .frictionStates()
+                        .wet())
+                .isCloseTo(1, within(1e-12));
+        assertThat(C1.with("rear.brake_factor_hot: 0.9")
+                        .resolved()
+                        .rear()
+                        .frictionStates()
+                        .hot())
+                .isCloseTo(0.9 / (leading + trailing), withinPercentage(0.05));
+    }
+
+    @Test
+    void aStateGivenTwiceOrWithoutShoesIsRefused() {
+        assertThat(C1.with("rear.lining_friction_hot: 0.21\nrear.brake_factor_hot: 0.9")
+                        .problems())
+                .singleElement()
+                .satisfies(problem -> {
+                    assertThat(problem.path()).isEqualTo("rear.lining_friction_hot");
+                    assertThat(problem.message()).contains("twice");
+                });
+        WrittenCar factor = drums("""
+                rear.shoes: leading_trailing
+                rear.drum_radius: 150 mm
+                rear.brake_factor: 2
+                rear.lining_friction_wet: 0.2
+                """);
+        assertThat(factor.problems()).singleElement().satisfies(problem -> {
+            assertThat(problem.path()).isEqualTo("rear.lining_friction_wet");
+            assertThat(problem.allowed()).contains("shoe_geometry", "brake_factor_wet");
+        });
+    }
+
     /** Forces across the centre line and moments about the pivots, summed piece by piece over each lining. */
     @Test
     void selfEnergisingShoesStandInBalance() {

@@ -100,6 +100,10 @@ final class OddCars {
             "apply.proportioning_valve.adjustable=no",
             "apply.split=diagonal");
 
+    /** Drums that lose less, hot and wet, than their shoes would have it. */
+    private static final String KNOWN_FACTORS =
+            "rear.brake_factor_cold=3.76 & rear.brake_factor_hot=2.51 & rear.brake_factor_wet=2.51";
+
     private static final List<String> BOOSTED = List.of(
             "apply.booster.vacuum=1 inHg",
             "apply.booster.vacuum=22 inHg & pedal.ratio=7",
@@ -107,7 +111,11 @@ final class OddCars {
             "intent.rule_sets=[state_assessment] & pedal.ratio=2",
             "intent.rule_sets=[fmvss_135] & pedal.ratio=2",
             "apply.proportioning_valve.knee=5 bar",
-            "apply.proportioning_valve.knee=25 bar");
+            "apply.proportioning_valve.knee=25 bar",
+            KNOWN_FACTORS,
+            KNOWN_FACTORS + " & apply.proportioning_valve.knee=22 bar",
+            KNOWN_FACTORS + " & apply.proportioning_valve.knee=25 bar",
+            "rear.lining_friction_cold=0.31 & rear.lining_friction_hot=0.29 & rear.lining_friction_wet=0.29 & apply.proportioning_valve.knee=12 bar");
 
     private static final String PINNED_SHOES = "rear.shoes=leading_trailing & rear.shoe_geometry.anchor_distance=";
 

@@ -59,8 +59,10 @@ public final class BalanceCases implements Rule {
     }
 
     private static boolean given(String axle, ResolvedBrake brake, PadState pads, Facts facts) {
-        String key = brake instanceof ResolvedBrake.Drum ? ".brake_factor_" : ".pad_friction_";
-        return !facts.assumed().containsKey(axle + key + pads.key());
+        List<String> keys = brake instanceof ResolvedBrake.Drum
+                ? List.of(".brake_factor_", ".lining_friction_")
+                : List.of(".pad_friction_");
+        return keys.stream().noneMatch(key -> facts.assumed().containsKey(axle + key + pads.key()));
     }
 
     private Finding finding(State state, BalanceCase worst) {

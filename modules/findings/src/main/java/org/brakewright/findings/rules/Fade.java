@@ -101,7 +101,12 @@ public final class Fade implements Rule {
                 .with("left", Figure.g(hot.decelerationG()))
                 .with("share", Figure.ratio(hot.shareOfWhole()))
                 .with("hard_stop", Figure.g(facts.aims().hardStopG()))
-                .inputs("front.pad_friction_hot", "rear.pad_friction_hot", "rear.brake_factor_hot", "pedal.ratio")
+                .inputs(
+                        "front.pad_friction_hot",
+                        "rear.pad_friction_hot",
+                        "rear.brake_factor_hot",
+                        "rear.lining_friction_hot",
+                        "pedal.ratio")
                 .finding();
     }
 

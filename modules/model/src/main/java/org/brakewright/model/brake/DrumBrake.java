@@ -148,5 +148,35 @@ public record DrumBrake(
                 why = "a factor above 10 is at the edge of locking by itself",
                 how = "With water between lining and drum, as after a ford.")
         @Nullable
-        Given brakeFactorWet)
+        Given brakeFactorWet,
+
+        @Asked(
+                label = "lining friction, cold",
+                dimension = RATIO,
+                least = 0.02,
+                most = 1.2,
+                why = "no lining is outside this, hot or wet",
+                how = "The first stop of a cold morning; it works through the shoe geometry.")
+        @Nullable
+        Given liningFrictionCold,
+
+        @Asked(
+                label = "lining friction, hot",
+                dimension = RATIO,
+                least = 0.02,
+                most = 1.2,
+                why = "no lining is outside this, hot or wet",
+                how = "As the linings fade; the shoes amplify what they lose.")
+        @Nullable
+        Given liningFrictionHot,
+
+        @Asked(
+                label = "lining friction, wet",
+                dimension = RATIO,
+                least = 0.02,
+                most = 1.2,
+                why = "no lining is outside this, hot or wet",
+                how = "With water between lining and drum, as after a ford.")
+        @Nullable
+        Given liningFrictionWet)
         implements WheelBrake {}
