@@ -32,6 +32,9 @@ public final class ChainCurve {
     /** Behind a closed valve a measure stays the same but for this, relative. */
     private static final double ROUNDING = 1e-12;
 
+    /** A step back after which a measure that rises is less than before, relative. */
+    private static final double STEP_BACK = 1e-6;
+
     private static final int MOST_HALVINGS = 10;
 
     /** A whole piece. */
@@ -132,11 +135,23 @@ public final class ChainCurve {
             double after = measure.applyAsDouble(bends.get(piece + 1));
             if (after >= target * (1 - ROUNDING)) {
                 double share = Math.min(1, (target - before) / (after - before));
-                return Optional.of(zero(piece, WHOLE, share, state -> measure.applyAsDouble(state) - target));
+                return Optional.of(least(piece, share, measure, target));
             }
             before = after;
         }
         return Optional.empty();
+    }
+
+    /** The least push on a piece with the target: where the measure stands still, as behind a closed valve, others have it too. */
+    private ChainState least(int piece, double guess, ToDoubleFunction<ChainState> measure, double target) {
+        ChainState found = zero(piece, WHOLE, guess, state -> measure.applyAsDouble(state) - target);
+        if (straight || found.thrust() <= bends.get(piece).thrust()) {
+            return found;
+        }
+        ChainState before = chain.pushed(found.thrust() * (1 - STEP_BACK)).state();
+        return measure.applyAsDouble(before) < target
+                ? found
+                : zero(piece, WHOLE, 0, state -> measure.applyAsDouble(state) - target * (1 - ROUNDING));
     }
 
     /** State of the chain itself on a piece, at a share 0 to 1 of its way. */

@@ -5,6 +5,8 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
 import org.brakewright.analysis.hydraulics.Cause;
 import org.brakewright.analysis.pedal.TravelShare;
 import org.brakewright.analysis.pedal.TravelShare.Where;
@@ -13,7 +15,6 @@ import org.brakewright.analysis.resolve.Resolve;
 import org.brakewright.analysis.tolerance.Input;
 import org.brakewright.analysis.tolerance.Inputs;
 import org.brakewright.model.Build;
-import org.brakewright.model.Problem;
 import org.brakewright.model.resolved.ResolvedBuild;
 import org.jspecify.annotations.Nullable;
 
@@ -47,16 +48,29 @@ public final class Feels {
                 hardStopForce == null ? List.of() : difference(firm.budget(hardStopForce), soft.budget(hardStopForce)));
     }
 
-    /** The build with values moved, but for those that then contradict others. */
+    /** The build with values moved, but for those that contradict others when moved with them. */
     private static ResolvedBuild moved(Build build, ResolvedBuild asAssumed, Map<String, Double> values) {
-        return switch (Resolve.resolve(build, values)) {
-            case Resolution.Resolved moved -> moved.build();
-            case Resolution.Unusable(List<Problem> problems) -> {
-                Map<String, Double> fewer = new HashMap<>(values);
-                problems.forEach(problem -> fewer.remove(problem.path()));
-                yield fewer.size() < values.size() ? moved(build, asAssumed, fewer) : asAssumed;
+        return resolved(build, values).orElseGet(() -> oneByOne(build, asAssumed, values));
+    }
+
+    private static ResolvedBuild oneByOne(Build build, ResolvedBuild asAssumed, Map<String, Double> values) {
+        Map<String, Double> kept = new HashMap<>();
+        ResolvedBuild moved = asAssumed;
+        for (Map.Entry<String, Double> value : new TreeMap<>(values).entrySet()) {
+            kept.put(value.getKey(), value.getValue());
+            Optional<ResolvedBuild> further = resolved(build, kept);
+            if (further.isEmpty()) {
+                kept.remove(value.getKey());
             }
-        };
+            moved = further.orElse(moved);
+        }
+        return moved;
+    }
+
+    private static Optional<ResolvedBuild> resolved(Build build, Map<String, Double> values) {
+        return Resolve.resolve(build, values) instanceof Resolution.Resolved moved
+                ? Optional.of(moved.build())
+                : Optional.empty();
     }
 
     private static List<TravelShare> difference(List<TravelShare> firm, List<TravelShare> soft) {

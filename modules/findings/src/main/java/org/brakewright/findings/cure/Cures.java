@@ -45,6 +45,7 @@ public final class Cures {
     private final Function<Facts, List<Finding>> judge;
     private final List<Change> changes;
     private final @Nullable Trial[] trials;
+    private final Map<Change, Optional<ResolvedBuild>> tried = new HashMap<>();
     private final Map<Integer, Boolean> newStops = new HashMap<>();
 
     /**
@@ -120,14 +121,22 @@ public final class Cures {
     }
 
     private Trial run(Change change) {
-        return switch (Resolve.resolve(build, change.values())) {
-            case Resolution.Unusable unusable -> Trial.IMPOSSIBLE;
-            case Resolution.Resolved resolved -> {
-                Analysis analysis = Analyse.forJudging(resolved.build(), clutch(resolved.build()));
-                List<Finding> after = judge.apply(new Facts(resolved.build(), analysis, assumed));
-                yield Trial.compare(before, after, Headline.of(analysis));
-            }
-        };
+        return tried(change).map(this::run).orElse(Trial.IMPOSSIBLE);
+    }
+
+    private Trial run(ResolvedBuild tried) {
+        Analysis analysis = Analyse.forJudging(tried, clutch(tried));
+        List<Finding> after = judge.apply(new Facts(tried, analysis, assumed));
+        return Trial.compare(before, after, Headline.of(analysis));
+    }
+
+    /** The car with a change; empty when it contradicts something. */
+    private Optional<ResolvedBuild> tried(Change change) {
+        return tried.computeIfAbsent(
+                change,
+                each -> Resolve.resolve(build, each.values()) instanceof Resolution.Resolved resolved
+                        ? Optional.of(resolved.build())
+                        : Optional.empty());
     }
 
     private @Nullable ClutchState clutch(ResolvedBuild tried) {
@@ -138,13 +147,11 @@ public final class Cures {
 
     /** Whether a change that makes no stop in its trial makes one with other pads or at speed. */
     private boolean newStopInSomeCase(int index) {
-        return newStops.computeIfAbsent(index, each -> switch (Resolve.resolve(
-                build, changes.get(each).values())) {
-            case Resolution.Unusable unusable -> true;
-            case Resolution.Resolved resolved ->
-                isNewStop(
-                        BALANCE_CASES.judge(new Facts(resolved.build(), Analyse.withCases(resolved.build()), assumed)));
-        });
+        return newStops.computeIfAbsent(
+                index,
+                each -> tried(changes.get(each))
+                        .map(car -> isNewStop(BALANCE_CASES.judge(new Facts(car, Analyse.withCases(car), assumed))))
+                        .orElse(true));
     }
 
     private boolean isNewStop(List<Finding> after) {
