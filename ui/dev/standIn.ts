@@ -7,6 +7,7 @@ import type { Connect, Plugin } from 'vite';
 import type { EditRequest, Page, Problem, StepRequest, UnitSystem } from '../src/contract.ts';
 import { splitText } from '../src/logic/origin.ts';
 import { samplePage } from './samplePage.ts';
+import { sampleSheets } from './sampleSheets.ts';
 import { sampleSpread } from './sampleSpread.ts';
 
 export interface Reply {
@@ -56,6 +57,9 @@ export function createStandIn() {
     const { pathname, searchParams } = new URL(url, 'http://localhost/');
     if (pathname === '/api/page') {
       return shown(searchParams.get('units') === 'us' ? 'us' : 'metric');
+    }
+    if (pathname === '/api/sheets') {
+      return { status: 200, body: { ...sampleSheets, revision } };
     }
     if (pathname === '/api/spread') {
       return { status: 200, body: { ...sampleSpread, revision } };

@@ -14,6 +14,7 @@ import { Headline } from './parts/Headline.tsx';
 import { Ledger } from './parts/Ledger.tsx';
 import { NoticeBar } from './parts/NoticeBar.tsx';
 import { OverTimePanel } from './parts/OverTimePanel.tsx';
+import { SheetsPanel } from './parts/SheetsPanel.tsx';
 import { SpreadPanel } from './parts/SpreadPanel.tsx';
 import { SummaryStrip } from './parts/SummaryStrip.tsx';
 import { TopBar } from './parts/TopBar.tsx';
@@ -92,6 +93,7 @@ function Workbench({ page }: { page: Page }) {
             {page.heat && <OverTimePanel id="heat" title="Heat" followed={page.heat} />}
             {page.stops_over_time && <OverTimePanel id="followed-stops" title="Stops followed over time" followed={page.stops_over_time} />}
             <SpreadPanel />
+            <SheetsPanel />
             <Ledger rows={page.ledger} />
           </div>
         </div>

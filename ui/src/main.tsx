@@ -16,6 +16,7 @@ import './styles/charts.css';
 import './styles/inputs.css';
 import './styles/mechanism.css';
 import './styles/spread.css';
+import './styles/sheets.css';
 import './styles/print.css';
 
 const root = document.getElementById('page');

@@ -6,7 +6,8 @@ import { App } from '../src/App.tsx';
 import type { Page } from '../src/contract.ts';
 import { bandPlaces, SIDE } from '../src/logic/band.ts';
 import { session } from '../src/state/here.ts';
-import { createSpread } from '../src/state/spread.ts';
+import type { Spread } from '../src/spreadContract.ts';
+import { createLater } from '../src/state/later.ts';
 import { samplePage } from '../dev/samplePage.ts';
 import { sampleSpread } from '../dev/sampleSpread.ts';
 import { standInServer } from './server.ts';
@@ -39,11 +40,11 @@ describe('the spread', () => {
   it('is asked for once a state, and an answer to an older state is not shown', async () => {
     const page = signal<Page | null>(null);
     const answers: ((status: number, revision: number) => void)[] = [];
-    const spread = createSpread({ page }, () =>
+    const spread = createLater<Spread>({ page }, () =>
       new Promise((resolve) => {
         answers.push((status, revision) =>
           resolve(new Response(status === 204 ? null : JSON.stringify({ ...sampleSpread, revision }), { status })));
-      }));
+      }), 'api/spread');
     page.value = { ...samplePage('metric'), revision: 1 };
     page.value = { ...samplePage('metric'), revision: 1 };
     expect(answers.length).toBe(1);
@@ -54,7 +55,7 @@ describe('the spread', () => {
     expect(spread.value.kind).toBe('waiting');
     answers[1]!(200, 2);
     await settled();
-    expect(spread.value).toMatchObject({ kind: 'there', spread: { revision: 2 } });
+    expect(spread.value).toMatchObject({ kind: 'there', there: { revision: 2 } });
     page.value = { ...samplePage('metric'), revision: 3 };
     answers[2]!(204, 3);
     await settled();
@@ -63,7 +64,7 @@ describe('the spread', () => {
 
   it('says when it could not be computed', async () => {
     const page = signal<Page | null>({ ...samplePage('metric') });
-    const spread = createSpread({ page }, () => Promise.reject(new TypeError('gone')));
+    const spread = createLater<Spread>({ page }, () => Promise.reject(new TypeError('gone')), 'api/spread');
     await settled();
     expect(spread.value.kind).toBe('failed');
   });

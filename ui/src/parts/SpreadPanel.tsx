@@ -9,19 +9,19 @@ import { StateMark } from './StateMark.tsx';
 /** What every ± and every assumption does together. It comes after the rest of the page. */
 export function SpreadPanel() {
   const state = spread.value;
-  const shown = state.kind === 'there' ? state.spread : state.before;
+  const shown = state.kind === 'there' ? state.there : state.before;
   return (
     <section id="spread" aria-labelledby="spread-title" aria-busy={state.kind === 'waiting'}>
       <h2 id="spread-title">Spread</h2>
       <p>Cars built like this one differ within every ± and every assumed range. This is how far, and whose doing it is.</p>
       {state.kind === 'failed' && <p role="status">The spread could not be computed. It comes again with the next change.</p>}
       {state.kind === 'waiting' && (
-        <p class="spread-wait">
+        <p class="later-wait">
           {shown === null ? 'Cars are being drawn.' : 'Cars are being drawn anew; what stands here is of the state before.'}
         </p>
       )}
       {shown && (
-        <div class={state.kind === 'there' ? undefined : 'spread-old'}>
+        <div class={state.kind === 'there' ? undefined : 'later-old'}>
           <Bands spread={shown} />
         </div>
       )}

@@ -1,11 +1,13 @@
 /** This browser tab's session, drafts and choices. */
 import { computed, signal } from '@preact/signals';
 import type { FieldView, LoadCase, Point } from '../contract.ts';
+import type { SheetList } from '../sheetsContract.ts';
+import type { Spread } from '../spreadContract.ts';
 import { choosePoint } from '../logic/choosePoint.ts';
 import { createApi } from './api.ts';
 import { createDrafts } from './drafts.ts';
+import { createLater } from './later.ts';
 import { createSession } from './session.ts';
-import { createSpread } from './spread.ts';
 import { rememberedUnits, rememberUnits } from './units.ts';
 
 export const session = createSession(
@@ -16,7 +18,10 @@ export const session = createSession(
 export const drafts = createDrafts(session);
 
 /** What every ± does together; comes after the page. */
-export const spread = createSpread(session, (url, init) => fetch(url, init));
+export const spread = createLater<Spread>(session, (url, init) => fetch(url, init), 'api/spread');
+
+/** What can be printed and cut from; comes after the page. */
+export const sheets = createLater<SheetList>(session, (url, init) => fetch(url, init), 'api/sheets');
 
 session.units.subscribe(rememberUnits);
 

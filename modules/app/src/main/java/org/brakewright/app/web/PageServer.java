@@ -40,9 +40,12 @@ public final class PageServer implements AutoCloseable {
         Guard guard = new Guard();
         PageHandlers handlers = new PageHandlers(workspace, demo);
         SpreadHandler spreads = new SpreadHandler(workspace);
+        SheetHandler sheets = new SheetHandler(workspace);
         Javalin server = Javalin.create(config -> {
             configure(config, guard, handlers);
             config.routes.get("/api/spread", spreads::spread);
+            config.routes.get("/api/sheets", sheets::list);
+            config.routes.get("/sheets/{file}", sheets::file);
         });
         try {
             server.start(LOOPBACK, port);

@@ -26,7 +26,12 @@ final class Contract {
     private final Map<String, String> aliases = new LinkedHashMap<>();
 
     Contract() {
-        String source = Stream.of("contract.ts", "chartContract.ts", "spreadContract.ts", "mechanismContract.ts")
+        String source = Stream.of(
+                        "contract.ts",
+                        "chartContract.ts",
+                        "spreadContract.ts",
+                        "sheetsContract.ts",
+                        "mechanismContract.ts")
                 .map(file -> Cars.read(SOURCES.resolve(file)))
                 .collect(Collectors.joining())
                 .replaceAll("(?s)/\\*.*?\\*/", "");

@@ -10,13 +10,18 @@ import org.brakewright.analysis.tolerance.ToleranceOutcome;
 import org.brakewright.analysis.tolerance.Tolerances;
 import org.brakewright.app.Cars;
 import org.brakewright.app.page.PageMaker;
+import org.brakewright.app.page.SheetsMaker;
 import org.brakewright.app.page.SpreadMaker;
 import org.brakewright.app.report.Json;
+import org.brakewright.app.words.FindingWords;
 import org.brakewright.app.words.Show;
 import org.brakewright.app.words.UnitSystem;
 import org.brakewright.buildfile.LocatedProblem;
 import org.brakewright.model.Build;
 import org.brakewright.model.Problem;
+import org.brakewright.sheets.Issue;
+import org.brakewright.sheets.Sheet;
+import org.brakewright.sheets.Sheets;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -71,6 +76,18 @@ class ContractTest {
                         assertThat(CONTRACT.differences("Spread", spread)).isEmpty();
                         assertThat(spread.toString()).doesNotContain("NaN", "Infinity");
                     });
+        }
+    }
+
+    @ParameterizedTest
+    @MethodSource("cars")
+    void theSheetsAreWhatTheContractSays(String text) {
+        for (UnitSystem system : UnitSystem.values()) {
+            Show show = new Show(system);
+            List<Sheet> sheets =
+                    Sheets.of(Cars.assessed(text), new Issue("", "", "2026-11-26"), new FindingWords(show));
+            assertThat(CONTRACT.differences("SheetList", json(new SheetsMaker(show).make(sheets, 3))))
+                    .isEmpty();
         }
     }
 

@@ -3,12 +3,16 @@ package org.brakewright.app.web;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.net.http.HttpResponse;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
+import java.util.zip.ZipEntry;
+import java.util.zip.ZipInputStream;
 import org.brakewright.app.Cars;
 import org.brakewright.app.workspace.Workspace;
 import org.junit.jupiter.api.AfterAll;
@@ -59,6 +63,60 @@ class PageServerTest {
         assertThat(after.get("revision").asInt()).isEqualTo(revision + 1);
         assertThat(after.at("/bands/0/marks/p50").asDouble())
                 .isLessThan(before.at("/bands/0/marks/p50").asDouble());
+    }
+
+    /** The demo's rear wheels lock first: what is set by the bar's numbers must say so on the page and on paper. */
+    @Test
+    void theSheetsComeApartEachWithItsFiles() {
+        int revision = served.revision();
+        JsonNode list = json(served.get("/api/sheets"));
+        assertThat(list.get("revision").asInt()).isEqualTo(revision);
+        assertThat(list.at("/advice").asString()).contains("100 %", "check bars");
+        assertThat(list.get("sheets")).hasSizeGreaterThan(3);
+        for (JsonNode sheet : list.get("sheets")) {
+            String key = sheet.get("key").asString();
+            assertThat(served.get("/sheets/" + key + ".svg").body())
+                    .startsWith("<?xml")
+                    .contains("<svg");
+            assertThat(served.get("/sheets/" + key + ".dxf").body()).contains("SECTION", "EOF");
+            HttpResponse<String> pdf = served.get("/sheets/" + key + "-letter.pdf");
+            assertThat(pdf.body()).startsWith("%PDF");
+            assertThat(pdf.headers().firstValue("Content-Disposition"))
+                    .hasValueSatisfying(value -> assertThat(value).startsWith("attachment"));
+        }
+        JsonNode bar = list.get("sheets")
+                .valueStream()
+                .filter(sheet -> sheet.get("key").asString().equals("balance-bar"))
+                .findFirst()
+                .orElseThrow();
+        assertThat(bar.get("stamp").asString()).startsWith("DO NOT DRIVE SO");
+        assertThat(served.get("/sheets/balance-bar.svg?owner=Ada%20of%20the%20shed")
+                        .body())
+                .contains("DO NOT DRIVE SO", "Ada of the shed");
+    }
+
+    @Test
+    void allSheetsOfOnePaperComeInOneArchive() throws IOException {
+        HttpResponse<byte[]> zip = served.bytes("/sheets/all-a4.zip");
+        assertThat(zip.headers().firstValue("Content-Type")).contains("application/zip");
+        List<String> names = new ArrayList<>();
+        try (ZipInputStream entries = new ZipInputStream(new ByteArrayInputStream(zip.body()))) {
+            for (ZipEntry entry = entries.getNextEntry(); entry != null; entry = entries.getNextEntry()) {
+                names.add(entry.getName());
+            }
+        }
+        int sheets = json(served.get("/api/sheets")).get("sheets").size();
+        assertThat(names).hasSize(3 * sheets).contains("balance-bar-a4.pdf", "balance-bar.svg", "balance-bar.dxf");
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {"none.svg", "balance-bar-a5.pdf", "balance-bar.exe", "all-a5.zip", "..%2Fcar.yaml", "balance-bar"
+            })
+    void aSheetThatIsNotThereIsToldInASentence(String file) {
+        HttpResponse<String> answer = served.get("/sheets/" + file);
+        assertThat(answer.statusCode()).isIn(400, 404);
+        assertThat(answer.body()).doesNotContain("Exception", "\tat ", "org.brakewright");
     }
 
     @Test

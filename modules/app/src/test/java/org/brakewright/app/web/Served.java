@@ -40,6 +40,14 @@ final class Served implements AutoCloseable {
         return send(request.build());
     }
 
+    HttpResponse<byte[]> bytes(String path) {
+        try {
+            return client.send(HttpRequest.newBuilder(address(path)).build(), BodyHandlers.ofByteArray());
+        } catch (IOException | InterruptedException broken) {
+            throw new IllegalStateException(broken);
+        }
+    }
+
     HttpResponse<String> post(String path, String json) {
         return post(path, json, "Content-Type", "application/json");
     }

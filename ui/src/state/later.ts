@@ -1,30 +1,33 @@
-/** The spread over cars built like this. It comes after the page, anew for each state of the file. */
+/** What comes after the page, anew for each state of the file: the spread, the sheets. */
 import { effect, signal } from '@preact/signals';
-import type { Spread } from '../spreadContract.ts';
 import type { Session } from './session.ts';
 
-export type SpreadState =
+interface Numbered {
+  revision: number;
+}
+
+export type Later<T> =
   /** Being computed; what stood there before is of an older state. */
-  | { kind: 'waiting'; before: Spread | null }
-  | { kind: 'there'; spread: Spread }
+  | { kind: 'waiting'; before: T | null }
+  | { kind: 'there'; there: T }
   | { kind: 'failed'; before: null };
 
 type Send = (url: string, init?: RequestInit) => Promise<Response>;
 
-export function createSpread(session: Pick<Session, 'page'>, send: Send) {
-  const spread = signal<SpreadState>({ kind: 'waiting', before: null });
+export function createLater<T extends Numbered>(session: Pick<Session, 'page'>, send: Send, address: string) {
+  const later = signal<Later<T>>({ kind: 'waiting', before: null });
   let asked = '';
   let asking = new AbortController();
 
   async function ask(units: string, revision: number, signalOfThis: AbortSignal) {
-    const answer = await fetchSpread(send, units, signalOfThis);
+    const answer = await answerOf<T>(send, `${address}?units=${units}`, signalOfThis);
     if (signalOfThis.aborted || (answer !== null && answer !== 'failed' && answer.revision !== revision)) {
       return;
     }
     if (answer === 'failed') {
-      spread.value = { kind: 'failed', before: null };
+      later.value = { kind: 'failed', before: null };
     } else if (answer !== null) {
-      spread.value = { kind: 'there', spread: answer };
+      later.value = { kind: 'there', there: answer };
     }
   }
 
@@ -37,22 +40,22 @@ export function createSpread(session: Pick<Session, 'page'>, send: Send) {
     asked = wanted;
     asking.abort();
     asking = new AbortController();
-    const last = spread.peek();
-    spread.value = { kind: 'waiting', before: last.kind === 'there' ? last.spread : last.before };
+    const last = later.peek();
+    later.value = { kind: 'waiting', before: last.kind === 'there' ? last.there : last.before };
     void ask(page.units, page.revision, asking.signal);
   });
 
-  return spread;
+  return later;
 }
 
 /** Null when the file moved on meanwhile. */
-async function fetchSpread(send: Send, units: string, aborted: AbortSignal): Promise<Spread | null | 'failed'> {
+async function answerOf<T>(send: Send, url: string, aborted: AbortSignal): Promise<T | null | 'failed'> {
   try {
-    const response = await send(`api/spread?units=${units}`, { headers: { Accept: 'application/json' }, signal: aborted });
+    const response = await send(url, { headers: { Accept: 'application/json' }, signal: aborted });
     if (response.status === 204) {
       return null;
     }
-    return response.ok ? ((await response.json()) as Spread) : 'failed';
+    return response.ok ? ((await response.json()) as T) : 'failed';
   } catch {
     return 'failed';
   }
