@@ -50,9 +50,25 @@ class CatalogueTest {
               pitch: {period: 0.5 s, damping: 0.3}
             """;
 
+    private static final String POINTS = "arm: {pad: {forward: -80 mm, left: 0 mm, up: -220 mm}, "
+            + "pin: {forward: -60 mm, left: 0 mm, up: -12 mm}, socket: {forward: 30 mm, left: 0 mm, up: -12 mm}, ";
+
+    private static final String ON_BRACKET = "on_bracket: box, at: {forward: -60 mm, left: 0 mm, up: 40 mm}";
+
+    /** A bar has the dimensions of its shape; the pedal is placed by points where no mechanism does. */
+    private static String otherShapes() {
+        return Texts.text("lever.yaml")
+                .replace(
+                        "kind: angle, width: 30 mm, height: 40 mm, thickness: 3 mm",
+                        "kind: round_tube, diameter: 25 mm, wall: 2 mm")
+                .replace("on_panel: {across: 0 mm, up: 80 mm}, foot: 30 mm", ON_BRACKET)
+                .replace("arm: {", POINTS);
+    }
+
     private static Stream<String> texts() {
         return Stream.concat(
-                Stream.concat(FILES.stream().map(Texts::text), Stream.of(Texts.text("twin.yaml") + STOPS)),
+                Stream.concat(
+                        FILES.stream().map(Texts::text), Stream.of(Texts.text("twin.yaml") + STOPS, otherShapes())),
                 SCHEDULES.stream().map(kind -> Texts.text("twin.yaml") + HEAT.replace("SCHEDULE", kind)));
     }
 

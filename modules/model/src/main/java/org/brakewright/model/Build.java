@@ -7,6 +7,7 @@ import org.brakewright.model.hydraulics.ApplySystem;
 import org.brakewright.model.hydraulics.Fluid;
 import org.brakewright.model.hydraulics.Lines;
 import org.brakewright.model.intent.Intent;
+import org.brakewright.model.mount.Mount;
 import org.brakewright.model.parking.Parking;
 import org.brakewright.model.pedal.Pedal;
 import org.brakewright.model.proof.Checks;
@@ -55,6 +56,12 @@ public record Build(
         Clutch clutch,
 
         @Label(
+                value = "mount",
+                how = "The firewall or bracket that carries the pedal, to compute how far it gives way.")
+        @Nullable
+        Mount mount,
+
+        @Label(
                 value = "stops over time",
                 how = "Empty for everyday values: then whole stops are followed, wheels slipping.")
         @Nullable
@@ -69,17 +76,20 @@ public record Build(
         @Nullable
         Shop shop) {
 
-    /** The same build without what no push at the brake pedal depends on: heat, clutch, stops over time and shop. */
+    /**
+     * The same build without what no push at the brake pedal depends on: heat, clutch, stops over time and shop. The
+     * mount stays, for the pedal goes as far as it gives way.
+     */
     public Build brakesOnly() {
         return new Build(
-                format, name, story, car, front, rear, pedal, apply, lines, fluid, parking, null, null, null, intent,
-                checks, null);
+                format, name, story, car, front, rear, pedal, apply, lines, fluid, parking, null, null, mount, null,
+                intent, checks, null);
     }
 
     /** The same build with another heat. */
     public Build with(Heat other) {
         return new Build(
-                format, name, story, car, front, rear, pedal, apply, lines, fluid, parking, other, clutch, stops,
+                format, name, story, car, front, rear, pedal, apply, lines, fluid, parking, other, clutch, mount, stops,
                 intent, checks, shop);
     }
 }

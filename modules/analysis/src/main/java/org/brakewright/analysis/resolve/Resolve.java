@@ -84,7 +84,8 @@ public final class Resolve {
                 new ResolveHeat(values).heat(build, car, front, rear),
                 new ResolveClutch(values).clutch(build.clutch(), filling),
                 new ResolveStops(values).stops(build.stops(), car.frontTyreRadius(), car.rearTyreRadius()),
-                new ResolveShop(values).shop(build.shop()));
+                new ResolveShop(values).shop(build.shop()),
+                new ResolveMount(values).mount(build.mount(), build.pedal()));
     }
 
     private ResolvedCar car(Car car) {

@@ -67,7 +67,7 @@ public final class Inputs {
 
     /** Aims and checks make no other car, and no run follows the heat. */
     private static boolean ofTheCar(String path) {
-        return Stream.of("intent.", "checks.", "clutch.", "heat.", "stops.", "pedal.pushrod.", "shop.")
+        return Stream.of("intent.", "checks.", "clutch.", "heat.", "stops.", "pedal.pushrod.", "shop.", "mount.")
                 .noneMatch(path::startsWith);
     }
 

@@ -25,6 +25,11 @@ public final class Mesher {
 
     private Mesher() {}
 
+    /** All that makes a plan no panel, without meshing it. */
+    public static List<MeshFault> faults(PanelPlan plan) {
+        return PlanCheck.faults(plan);
+    }
+
     /** The mesh, or all that is wrong with the plan. */
     public static MeshOutcome mesh(PanelPlan plan, Fineness fineness) {
         List<MeshFault> faults = PlanCheck.faults(plan);

@@ -26,6 +26,7 @@ import org.brakewright.model.proof.Checks;
  * @param clutch the clutch and its release; empty when not given
  * @param stops how stops are followed over time; empty when not asked for
  * @param shop what is folded and joined; empty when not given
+ * @param mount what carries the pedal; empty when not given
  */
 public record ResolvedBuild(
         String name,
@@ -44,7 +45,8 @@ public record ResolvedBuild(
         Optional<ResolvedHeat> heat,
         Optional<ResolvedClutch> clutch,
         Optional<ResolvedStops> stops,
-        Optional<ResolvedShop> shop) {
+        Optional<ResolvedShop> shop,
+        Optional<ResolvedMount> mount) {
 
     /** The same car with another pedal. */
     public ResolvedBuild withPedal(ResolvedPedal other) {
@@ -65,7 +67,8 @@ public record ResolvedBuild(
                 heat,
                 clutch,
                 stops,
-                shop);
+                shop,
+                mount);
     }
 
     /** The same car with another apply system. */
@@ -87,6 +90,7 @@ public record ResolvedBuild(
                 heat,
                 clutch,
                 stops,
-                shop);
+                shop,
+                mount);
     }
 }
