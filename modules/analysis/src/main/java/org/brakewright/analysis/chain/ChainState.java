@@ -24,7 +24,7 @@ public record ChainState(
     }
 
     /** The state a share (0 to 1) of the way to another one, in a straight line. */
-    ChainState toward(ChainState other, double share) {
+    public ChainState toward(ChainState other, double share) {
         return new ChainState(
                 mix(pedalForce, other.pedalForce, share),
                 mix(thrust, other.thrust, share),

@@ -1,15 +1,20 @@
 package org.brakewright.analysis.stop;
 
-import java.util.stream.DoubleStream;
+import java.util.List;
+import java.util.stream.Stream;
 import org.brakewright.analysis.chain.ChainCurve;
 import org.brakewright.analysis.chain.ChainState;
 
-/** A push that rises in a straight line and then stays, through a chain that follows at once. */
+/**
+ * A push that rises in a straight line and then stays, through a chain that follows at once.
+ *
+ * <p>On its way up the chain is taken as drawn, a broken line that lies within a thousandth of it; the push held is exact.
+ */
 final class PedalRamp {
     private final ChainCurve curve;
     private final double force;
-    private final double rise;
-    private final ChainState held;
+    private final List<ChainState> states;
+    private final double[] times;
 
     /**
      * A push.
@@ -21,8 +26,12 @@ final class PedalRamp {
     PedalRamp(ChainCurve curve, double force, double rise) {
         this.curve = curve;
         this.force = force;
-        this.rise = rise;
-        this.held = curve.at(force);
+        Stream<ChainState> onTheWay = curve.bends().stream().filter(bend -> bend.pedalForce() < force);
+        this.states = Stream.concat(onTheWay, Stream.of(curve.at(force))).toList();
+        this.times = states.stream()
+                .mapToDouble(state -> state.pedalForce() / force * rise)
+                .toArray();
+        times[times.length - 1] = rise;
     }
 
     ChainCurve curve() {
@@ -34,15 +43,19 @@ final class PedalRamp {
     }
 
     ChainState at(double time) {
-        return time >= rise ? held : curve.at(force * time / rise);
+        int next = times.length - 1;
+        if (next == 0 || time >= times[next]) {
+            return states.get(next);
+        }
+        while (next > 1 && times[next - 1] > time) {
+            next--;
+        }
+        double share = Math.max(0, (time - times[next - 1]) / (times[next] - times[next - 1]));
+        return states.get(next - 1).toward(states.get(next), share);
     }
 
     /** Times at which the brakes' rise bends, rising, the end of the push's own rise last. */
     double[] bends() {
-        DoubleStream onTheWay = curve.bends().stream()
-                .mapToDouble(ChainState::pedalForce)
-                .filter(bend -> bend > 0 && bend < force)
-                .map(bend -> bend / force * rise);
-        return DoubleStream.concat(onTheWay, DoubleStream.of(rise)).distinct().toArray();
+        return times.clone();
     }
 }

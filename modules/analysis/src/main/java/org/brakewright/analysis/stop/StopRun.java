@@ -31,6 +31,10 @@ final class StopRun {
     static final double LONGEST = 60;
 
     private static final double LOOK = 0.05;
+
+    /** Samples kept lie this far apart, s, but for those at locks and at the end. */
+    private static final double APART = 0.1 * (1 - 1e-9);
+
     private static final double SHARE_AT_STANDSTILL = 0.05;
     private static final double DEVELOPED = 0.8;
     private static final double NEARLY_STOPPED = 0.1;
@@ -49,6 +53,7 @@ final class StopRun {
     private final double[] developed = {Double.NaN, Double.NaN};
     private Locked locked = Locked.NONE;
     private double time;
+    private double peakDeceleration;
 
     /** Thresholds in the order in which they are handed to the integrator. */
     private enum Event {
@@ -149,17 +154,19 @@ final class StopRun {
     private boolean pass(Event event) {
         switch (event) {
             case STOPPED -> {
-                see(time, state);
+                keep(time, state);
                 return true;
             }
             case FRONT -> {
                 locked = new Locked(!locked.front(), locked.rear());
                 motion.lockFront(state);
+                keep(time, state);
                 note(lockTime, 0, time);
             }
             case REAR -> {
                 locked = new Locked(locked.front(), !locked.rear());
                 motion.lockRear(state);
+                keep(time, state);
                 note(lockTime, 1, time);
             }
             case DEVELOPED -> note(developed, 0, motion.distance(state));
@@ -177,6 +184,13 @@ final class StopRun {
     }
 
     private void see(double at, double[] now) {
+        peakDeceleration = Math.max(peakDeceleration, motion.moment(now).deceleration());
+        if (samples.isEmpty() || at >= samples.getLast().timeS() + APART) {
+            keep(at, now);
+        }
+    }
+
+    private void keep(double at, double[] now) {
         samples.add(new StopSample(
                 at,
                 motion.distance(now),
@@ -233,7 +247,7 @@ final class StopRun {
 
     /** Greatest of the moments seen, g. */
     double peakDecelerationG() {
-        return samples.stream().mapToDouble(StopSample::decelerationG).max().orElseThrow();
+        return peakDeceleration / Gravity.STANDARD;
     }
 
     List<StopSample> samples() {

@@ -1,7 +1,9 @@
 package org.brakewright.analysis.stop;
 
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Supplier;
@@ -26,14 +28,12 @@ public final class Stops {
 
     private final ResolvedBuild build;
     private final ResolvedStops asked;
-    private final Chain chain;
     private final ChainCurve curve;
     private final Precision precision;
 
-    private Stops(ResolvedBuild build, ResolvedStops asked, Chain chain, ChainCurve curve, Precision precision) {
+    private Stops(ResolvedBuild build, ResolvedStops asked, ChainCurve curve, Precision precision) {
         this.build = build;
         this.asked = asked;
-        this.chain = chain;
         this.curve = curve;
         this.precision = precision;
     }
@@ -47,29 +47,47 @@ public final class Stops {
         return of(build, chain, curve, hardStopForce, PRECISION);
     }
 
+    /**
+     * One stop of a build in its heaviest load case.
+     *
+     * @param force of the pedal after its rise, N
+     * @throws java.util.NoSuchElementException when the build asks for no stops
+     */
+    public static Stop one(ResolvedBuild build, ChainCurve curve, StopKind kind, double force) {
+        Stops stops = new Stops(build, build.stops().orElseThrow(), curve, PRECISION);
+        return stops.stop(kind, build.car().heaviest(), stops.grip(kind), stops.push(curve, force));
+    }
+
     static List<Stop> of(
             ResolvedBuild build, Chain chain, ChainCurve curve, @Nullable Double hardStopForce, Precision precision) {
         return build.stops()
-                .map(asked -> new Stops(build, asked, chain, curve, precision).all(hardStopForce))
+                .map(asked -> new Stops(build, asked, curve, precision).all(chain, hardStopForce))
                 .orElse(List.of());
     }
 
-    private List<Stop> all(@Nullable Double hardStopForce) {
+    private List<Stop> all(Chain chain, @Nullable Double hardStopForce) {
         double panic = build.aims().panicPush();
-        double grip = build.car().grip();
         ChainCurve frontOut = ChainCurve.of(chain.failed(AxleEnd.FRONT));
         ChainCurve rearOut = ChainCurve.of(chain.failed(AxleEnd.REAR));
+        Map<StopKind, PedalRamp> pushes = new EnumMap<>(StopKind.class);
+        if (hardStopForce != null) {
+            pushes.put(StopKind.HARD, push(curve, hardStopForce));
+        }
+        pushes.put(StopKind.PANIC, push(curve, panic));
+        pushes.put(StopKind.PANIC_SLIPPERY, push(curve, panic));
+        pushes.put(StopKind.FRONT_OUT, push(frontOut, StopsFrom.MOST_FORCE));
+        pushes.put(StopKind.REAR_OUT, push(rearOut, StopsFrom.MOST_FORCE));
         List<Supplier<Stop>> stops = new ArrayList<>();
         for (ResolvedLoadCase loadCase : build.car().loadCases()) {
-            if (hardStopForce != null) {
-                stops.add(() -> stop(StopKind.HARD, loadCase, grip, push(curve, hardStopForce)));
-            }
-            stops.add(() -> stop(StopKind.PANIC, loadCase, grip, push(curve, panic)));
-            stops.add(() -> stop(StopKind.PANIC_SLIPPERY, loadCase, asked.slipperyGrip(), push(curve, panic)));
-            stops.add(() -> stop(StopKind.FRONT_OUT, loadCase, grip, push(frontOut, StopsFrom.MOST_FORCE)));
-            stops.add(() -> stop(StopKind.REAR_OUT, loadCase, grip, push(rearOut, StopsFrom.MOST_FORCE)));
+            pushes.forEach((kind, push) -> stops.add(() -> stop(kind, loadCase, grip(kind), push)));
         }
         return stops.parallelStream().map(Supplier::get).toList();
+    }
+
+    private double grip(StopKind kind) {
+        return kind == StopKind.PANIC_SLIPPERY
+                ? asked.slipperyGrip()
+                : build.car().grip();
     }
 
     private PedalRamp push(ChainCurve through, double force) {

@@ -137,8 +137,8 @@ public final class StopViews {
                 "time, s",
                 "slip",
                 List.of(
-                        series("front wheels", "front", stop, StopSample::frontSlip),
-                        series("rear wheels", "rear", stop, StopSample::rearSlip)));
+                        series("front wheels", "front", stop, sample -> Math.max(0, sample.frontSlip())),
+                        series("rear wheels", "rear", stop, sample -> Math.max(0, sample.rearSlip()))));
     }
 
     private static PageView.Series series(String label, String style, Stop stop, ToDoubleFunction<StopSample> value) {

@@ -41,11 +41,16 @@ public record SlippingCar(AxleLoads loads, AirForces air, double airSpeed, Slipp
      * @throws ArithmeticException when loads and deceleration do not settle: a car far higher than it is long
      */
     public Moment settled(double speed, double frontSlip, double rearSlip) {
+        Shares at = new Shares(
+                air.at(speed, airSpeed),
+                front.curve().share(frontSlip),
+                rear.curve().share(rearSlip));
         double before = 0;
-        double missedBefore = pitched(speed, frontSlip, rearSlip, 0).deceleration();
-        double deceleration = missedBefore;
+        Moment moment = at(at, 0);
+        double missedBefore = moment.deceleration();
+        double deceleration = guess(at);
         for (int round = 0; round < MOST_ROUNDS; round++) {
-            Moment moment = pitched(speed, frontSlip, rearSlip, transfer(deceleration));
+            moment = at(at, transfer(deceleration));
             double missed = moment.deceleration() - deceleration;
             if (Math.abs(missed) <= SAME * (1 + Math.abs(deceleration))) {
                 return moment;
@@ -60,12 +65,34 @@ public record SlippingCar(AxleLoads loads, AirForces air, double airSpeed, Slipp
 
     /** The moment with a known load (N) moved from the rear axle to the front. */
     public Moment pitched(double speed, double frontSlip, double rearSlip, double moved) {
-        AirForces now = air.at(speed, airSpeed);
-        double whole = loads.weight() + now.front() + now.rear();
-        double frontLoad = Math.clamp(loads.frontStatic() + now.front() + moved, 0, whole);
-        double frontForce = front.force(frontSlip, frontLoad);
-        double rearForce = rear.force(rearSlip, whole - frontLoad);
-        return new Moment(frontForce, rearForce, (frontForce + rearForce + now.drag()) / mass());
+        return at(
+                new Shares(
+                        air.at(speed, airSpeed),
+                        front.curve().share(frontSlip),
+                        rear.curve().share(rearSlip)),
+                moved);
+    }
+
+    /** The air of a moment, and the shares of their greatest force that the tires hold. */
+    private record Shares(AirForces air, double front, double rear) {}
+
+    private Moment at(Shares at, double moved) {
+        double whole = loads.weight() + at.air().front() + at.air().rear();
+        double frontLoad = Math.clamp(loads.frontStatic() + at.air().front() + moved, 0, whole);
+        double frontForce = at.front() * front.tires().force(frontLoad);
+        double rearForce = at.rear() * rear.tires().force(whole - frontLoad);
+        return new Moment(
+                frontForce, rearForce, (frontForce + rearForce + at.air().drag()) / mass());
+    }
+
+    /** The deceleration (m/s2) itself where grip does not depend on load and no axle lifts; near it elsewhere. */
+    private double guess(Shares at) {
+        double frontGrip = at.front() * front.tires().grip();
+        double rearGrip = at.rear() * rear.tires().grip();
+        double atRest = frontGrip * (loads.frontStatic() + at.air().front())
+                + rearGrip * (loads.rearStatic() + at.air().rear())
+                + at.air().drag();
+        return atRest / (mass() * (1 - loads.heightRatio() * (frontGrip - rearGrip)));
     }
 
     /** Load in N that a steady deceleration in m/s2 moves forward. */
