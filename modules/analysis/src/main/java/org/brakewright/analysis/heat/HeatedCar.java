@@ -75,11 +75,26 @@ public final class HeatedCar {
     public void rates(double force, double speed, double[] state, double[] rates) {
         double share = force > 0 ? frontShare(force, state) : 0;
         double power = force * speed;
-        double lost =
-                front.rates(share * power / WHEELS, around(speed, build.car().frontTyreRadius()), state, 0, rates);
-        lost += rear.rates(
-                (1 - share) * power / WHEELS, around(speed, build.car().rearTyreRadius()), state, REAR, rates);
+        wheels(share * power, (1 - share) * power, speed, state, rates);
         rates[BROUGHT] = power / ACCOUNT;
+    }
+
+    /**
+     * Writes the rates of a state under friction heat that is known for each axle.
+     *
+     * @param frontPower of both front brakes, W
+     * @param rearPower of both rear brakes, W
+     * @param speed m/s
+     * @param rates where they are written
+     */
+    public void heated(double frontPower, double rearPower, double speed, double[] state, double[] rates) {
+        wheels(frontPower, rearPower, speed, state, rates);
+        rates[BROUGHT] = (frontPower + rearPower) / ACCOUNT;
+    }
+
+    private void wheels(double frontPower, double rearPower, double speed, double[] state, double[] rates) {
+        double lost = front.rates(frontPower / WHEELS, around(speed, build.car().frontTyreRadius()), state, 0, rates);
+        lost += rear.rates(rearPower / WHEELS, around(speed, build.car().rearTyreRadius()), state, REAR, rates);
         rates[GIVEN] = WHEELS * lost / ACCOUNT;
     }
 
@@ -106,7 +121,7 @@ public final class HeatedCar {
     }
 
     /** Heat stored in all brakes, J. */
-    double stored(double[] state) {
+    public double stored(double[] state) {
         return WHEELS * (front.stored(state, 0) + rear.stored(state, REAR));
     }
 

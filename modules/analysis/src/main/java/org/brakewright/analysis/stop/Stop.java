@@ -23,7 +23,7 @@ import org.jspecify.annotations.Nullable;
  * @param rearLockS the same at the rear, s
  * @param quasiStatic axle that locks first by the quasi-static reckoning at this grip; null when no push locks one
  * @param quasiStaticLockN pedal force at which it does, N; null when none does
- * @param frontRotorRiseK mean rise of one front disc or drum, K; null when the brakes' heat is not known
+ * @param frontRotorRiseK mean rise of one front disc or drum from the temperature of the air, K; null when the brakes' heat is not known
  * @param rearRotorRiseK the same at the rear, K
  * @param energyErrorShare motion lost and not found again as heat and work, over the motion lost
  * @param samples over time

@@ -14,9 +14,9 @@ import org.brakewright.kernel.dynamics.SlippingCar.Moment;
  */
 record StopMotion(SlippingCar car, Optional<PitchingBody> body) {
     /** Places that the motion takes. */
-    static final int PLACES = 7;
+    static final int PLACES = 9;
 
-    /** What the account of energy is kept in, J, so that it is of the size of the other places. */
+    /** What the accounts of energy are kept in, J, so that they are of the size of the other places. */
     static final double ACCOUNT = 1e4;
 
     /** Slowest speed that slip is reckoned at, m/s: steps tried beyond the end of a stop see this one. */
@@ -29,6 +29,8 @@ record StopMotion(SlippingCar car, Optional<PitchingBody> body) {
     private static final int MOVED = 4;
     private static final int MOVED_RATE = 5;
     private static final int SPENT = 6;
+    private static final int FRONT_WORK = 7;
+    private static final int REAR_WORK = 8;
 
     /**
      * What the brakes do at one moment, wheels turning.
@@ -96,6 +98,16 @@ record StopMotion(SlippingCar car, Optional<PitchingBody> body) {
         return ACCOUNT * state[SPENT];
     }
 
+    /** Heat of both front brakes so far, J. */
+    double frontWork(double[] state) {
+        return ACCOUNT * state[FRONT_WORK];
+    }
+
+    /** Heat of both rear brakes so far, J. */
+    double rearWork(double[] state) {
+        return ACCOUNT * state[REAR_WORK];
+    }
+
     /** Energy of motion, J. */
     double energy(double[] state) {
         return 0.5
@@ -123,10 +135,13 @@ record StopMotion(SlippingCar car, Optional<PitchingBody> body) {
             rates[MOVED] = state[MOVED_RATE];
             rates[MOVED_RATE] = springs.acceleration(car.transfer(now.deceleration()), state[MOVED], state[MOVED_RATE]);
         });
-        double brakes = torques.front() * frontTurning(state) + torques.rear() * rearTurning(state);
+        double front = torques.front() * frontTurning(state);
+        double rear = torques.rear() * rearTurning(state);
         double tyres = (now.frontForce() * frontSlip(state) + now.rearForce() * rearSlip(state)) * speed;
         double drag = (car.mass() * now.deceleration() - now.frontForce() - now.rearForce()) * speed;
-        rates[SPENT] = (brakes + tyres + drag) / ACCOUNT;
+        rates[FRONT_WORK] = front / ACCOUNT;
+        rates[REAR_WORK] = rear / ACCOUNT;
+        rates[SPENT] = (front + rear + tyres + drag) / ACCOUNT;
     }
 
     private static double turning(SlippingAxle axle, double force, double torque, boolean locked) {

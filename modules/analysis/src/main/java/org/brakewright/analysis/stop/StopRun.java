@@ -46,7 +46,7 @@ final class StopRun {
     private final double startSpeed;
     private final double standstill;
     private final double startEnergy;
-    private final List<StopSample> samples = new ArrayList<>();
+    private final List<StopLook> looks = new ArrayList<>();
     private final double peakSlip;
     private final double[] pastPeak = {Double.NaN, Double.NaN};
     private final double[] lockTime = {Double.NaN, Double.NaN};
@@ -54,6 +54,7 @@ final class StopRun {
     private Locked locked = Locked.NONE;
     private double time;
     private double peakDeceleration;
+    private double lastKept = Double.NEGATIVE_INFINITY;
 
     /** Thresholds in the order in which they are handed to the integrator. */
     private enum Event {
@@ -184,20 +185,27 @@ final class StopRun {
     }
 
     private void see(double at, double[] now) {
-        peakDeceleration = Math.max(peakDeceleration, motion.moment(now).deceleration());
-        if (samples.isEmpty() || at >= samples.getLast().timeS() + APART) {
-            keep(at, now);
-        }
+        look(at, now, at >= lastKept + APART);
     }
 
     private void keep(double at, double[] now) {
-        samples.add(new StopSample(
+        look(at, now, true);
+    }
+
+    private void look(double at, double[] now, boolean kept) {
+        double deceleration = motion.moment(now).deceleration();
+        peakDeceleration = Math.max(peakDeceleration, deceleration);
+        StopSample moment = new StopSample(
                 at,
                 motion.distance(now),
                 motion.speed(now),
-                motion.moment(now).deceleration() / Gravity.STANDARD,
+                deceleration / Gravity.STANDARD,
                 motion.frontSlip(now),
-                motion.rearSlip(now)));
+                motion.rearSlip(now),
+                null,
+                null);
+        looks.add(new StopLook(moment, motion.frontWork(now), motion.rearWork(now), kept));
+        lastKept = kept ? at : lastKept;
     }
 
     /** From the first movement of the pedal to rest, m. */
@@ -250,8 +258,9 @@ final class StopRun {
         return peakDeceleration / Gravity.STANDARD;
     }
 
-    List<StopSample> samples() {
-        return List.copyOf(samples);
+    /** Everything seen on the way. */
+    List<StopLook> looks() {
+        return List.copyOf(looks);
     }
 
     private double deceleration() {

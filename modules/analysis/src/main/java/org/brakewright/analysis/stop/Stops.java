@@ -6,11 +6,13 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.Function;
 import java.util.function.Supplier;
 import org.brakewright.analysis.balance.Balance;
 import org.brakewright.analysis.balance.Lock;
 import org.brakewright.analysis.chain.Chain;
 import org.brakewright.analysis.chain.ChainCurve;
+import org.brakewright.analysis.heat.HeatedCar;
 import org.brakewright.analysis.vehicle.Loads;
 import org.brakewright.analysis.vehicle.StopsFrom;
 import org.brakewright.kernel.dynamics.PitchingBody;
@@ -29,12 +31,14 @@ public final class Stops {
     private final ResolvedBuild build;
     private final ResolvedStops asked;
     private final ChainCurve curve;
+    private final Optional<HeatedCar> heated;
     private final Precision precision;
 
     private Stops(ResolvedBuild build, ResolvedStops asked, ChainCurve curve, Precision precision) {
         this.build = build;
         this.asked = asked;
         this.curve = curve;
+        this.heated = build.heat().map(heat -> new HeatedCar(build, heat, curve));
         this.precision = precision;
     }
 
@@ -104,6 +108,8 @@ public final class Stops {
         Stop.Ending ending = run.run();
         Balance balance = new Balance(push.curve(), Loads.of(build.car(), loadCase));
         Optional<Lock> lock = balance.lock(grip);
+        List<StopSample> samples =
+                heated.map(car -> StopHeat.along(car, run.looks())).orElseGet(() -> StopHeat.plain(run.looks()));
         return new Stop(
                 kind,
                 loadCase.name(),
@@ -121,10 +127,16 @@ public final class Stops {
                 orNull(run.rearLock()),
                 lock.map(Lock::axle).orElse(null),
                 lock.flatMap(first -> force(balance, first)).orElse(null),
-                null,
-                null,
+                rise(samples, StopSample::frontRotorK),
+                rise(samples, StopSample::rearRotorK),
                 run.energyError(),
-                run.samples());
+                samples);
+    }
+
+    private static @Nullable Double rise(List<StopSample> samples, Function<StopSample, @Nullable Double> temperature) {
+        Double first = temperature.apply(samples.getFirst());
+        Double last = temperature.apply(samples.getLast());
+        return first == null || last == null ? null : last - first;
     }
 
     private static Optional<Double> force(Balance balance, Lock lock) {

@@ -4,7 +4,7 @@ import org.brakewright.analysis.Cars;
 import org.brakewright.analysis.WrittenCar;
 
 /** The car of {@link Cars} with all that heat sees of it given: 1,000 kg, front share 2/3, friction that heat does not change. */
-final class HotCars {
+public final class HotCars {
     private static final String AXLE = """
             heat.AXLE.rotor_mass: 5 kg
             heat.AXLE.outer_diameter: 280 mm
@@ -32,7 +32,7 @@ final class HotCars {
                     heat.onward_speed: 60 km/h
                     """);
 
-    static final WrittenCar STOP = CAR.with("""
+    public static final WrittenCar STOP = CAR.with("""
             heat.schedules[0].kind: single_stop
             heat.schedules[0].name: one stop
             heat.schedules[0].from_speed: 30 m/s

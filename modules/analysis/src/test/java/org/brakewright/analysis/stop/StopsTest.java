@@ -18,7 +18,7 @@ class StopsTest {
     private static final double G = 9.80665;
 
     /** From 90 km/h, as in Khurmi and Gupta, Theory of Machines, example 2.1. */
-    private static final WrittenCar CAR = Cars.TWIN.with("""
+    static final WrittenCar CAR = Cars.TWIN.with("""
             stops.speed: 90 km/h
             stops.rise: 0.02 s
             stops.slippery_grip: 0.3

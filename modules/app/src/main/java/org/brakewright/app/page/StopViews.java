@@ -1,9 +1,11 @@
 package org.brakewright.app.page;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.Collectors;
 import org.brakewright.analysis.balance.Lock;
@@ -22,7 +24,8 @@ public final class StopViews {
     private static final String NOTE =
             "The push rises in a straight line and is then held, clutch pressed, wheel straight, no anti-lock. Tyres follow one slip curve on all "
                     + "wheels; locked, they hold less. The mean fully developed deceleration is that of UN R13-H, between 0.8 and 0.1 of the speed "
-                    + "at the start.";
+                    + "at the start. Discs and drums begin at the temperature of the air and warm up by the work of their brakes, a locked wheel's not at all; "
+                    + "friction stays that of the working brake.";
 
     private static final List<String> STYLES = List.of("front", "rear", "case_1", "case_2", "case_3");
 
@@ -47,6 +50,7 @@ public final class StopViews {
                 .filter(stop -> stop.kind() == StopKind.PANIC)
                 .map(this::slips)
                 .forEach(charts::add);
+        byLoad.values().forEach(all -> charts.addAll(rotors(all)));
         return new PageView.OverTime(NOTE, table, List.copyOf(charts));
     }
 
@@ -68,6 +72,8 @@ public final class StopViews {
                         "locks first",
                         "front",
                         "rear",
+                        "front rotor",
+                        "rear rotor",
                         "steady reckoning"),
                 stops.stream().map(this::row).toList());
     }
@@ -84,6 +90,8 @@ public final class StopViews {
                 axle(stop.first()),
                 lock(stop.frontLockS()),
                 lock(stop.rearLockS()),
+                temperature(stop.samples().getLast().frontRotorK()),
+                temperature(stop.samples().getLast().rearRotorK()),
                 reckoned(stop));
     }
 
@@ -104,6 +112,10 @@ public final class StopViews {
 
     private String seconds(double time) {
         return show.fixed(time, 2) + " s";
+    }
+
+    private String temperature(@Nullable Double kelvin) {
+        return kelvin == null ? "-" : show.value(kelvin, Dimension.TEMPERATURE);
     }
 
     private static String axle(Lock.@Nullable Axle axle) {
@@ -139,6 +151,37 @@ public final class StopViews {
                 List.of(
                         series("front wheels", "front", stop, sample -> Math.max(0, sample.frontSlip())),
                         series("rear wheels", "rear", stop, sample -> Math.max(0, sample.rearSlip()))));
+    }
+
+    /** The stop that heats a rotor most; none when the brakes' heat is not known. */
+    private List<PageView.Chart> rotors(List<Stop> stops) {
+        return stops.stream()
+                .filter(stop -> stop.frontRotorRiseK() != null && stop.rearRotorRiseK() != null)
+                .max(Comparator.comparingDouble(StopViews::rise))
+                .map(this::temperatures)
+                .stream()
+                .toList();
+    }
+
+    private static double rise(Stop stop) {
+        return Math.max(Objects.requireNonNull(stop.frontRotorRiseK()), Objects.requireNonNull(stop.rearRotorRiseK()));
+    }
+
+    private PageView.Chart temperatures(Stop stop) {
+        Unit unit = show.system().unit(Dimension.TEMPERATURE);
+        return new PageView.Chart(
+                "Discs or drums in the stop that heats one most: " + stop.kind().words() + ", loaded as \""
+                        + stop.loadCase() + "\"",
+                "Mean temperature of one front and one rear disc or drum over time, from the temperature of the air on.",
+                "time, s",
+                "temperature, " + unit.symbol(),
+                List.of(
+                        series("front rotor", "front", stop, sample -> warmth(unit, sample.frontRotorK())),
+                        series("rear rotor", "rear", stop, sample -> warmth(unit, sample.rearRotorK()))));
+    }
+
+    private static double warmth(Unit unit, @Nullable Double kelvin) {
+        return unit.fromSi(Objects.requireNonNull(kelvin));
     }
 
     private static PageView.Series series(String label, String style, Stop stop, ToDoubleFunction<StopSample> value) {
