@@ -13,7 +13,7 @@ import org.jspecify.annotations.Nullable;
  * @param grip of the road
  * @param pedalForceN after its rise, N
  * @param ending how it ended
- * @param distanceM from the first movement of the pedal to rest, m
+ * @param distanceM from the first movement of the pedal to rest, or as far as followed when it does not come to rest, m
  * @param timeS the same, s
  * @param mfddMS2 mean fully developed deceleration, m/s2; null when the car does not come down to a tenth of its speed
  * @param peakDecelerationG g
@@ -25,7 +25,7 @@ import org.jspecify.annotations.Nullable;
  * @param quasiStaticLockN pedal force at which it does, N; null when none does
  * @param frontRotorRiseK mean rise of one front disc or drum from the temperature of the air, K; null when the brakes' heat is not known
  * @param rearRotorRiseK the same at the rear, K
- * @param energyErrorShare motion lost and not found again as heat and work, over the motion lost
+ * @param energyErrorShare energy of motion lost and not found again as heat and work, over that at the start
  * @param samples over time
  */
 public record Stop(
@@ -77,21 +77,44 @@ public record Stop(
         if (Math.abs(frontLockS - rearLockS) < TOGETHER) {
             return Lock.Axle.BOTH;
         }
-        return passed(frontPastPeakS) < passed(rearPastPeakS) ? Lock.Axle.FRONT : Lock.Axle.REAR;
+        return earlier();
     }
 
-    /** Whether the stop over time and the quasi-static reckoning name the same axle, or both none, or cannot differ. */
-    public boolean agrees() {
+    /** How the stop over time and the quasi-static reckoning go together. */
+    public enum Comparison {
+        /** They name the same axle, or both none. */
+        SAME,
+        /** The push is too near the one that locks a wheel, or the locks too near each other, for a difference to mean anything. */
+        TOO_CLOSE,
+        /** They name different axles, or only one of them names any. */
+        DIFFERS
+    }
+
+    /**
+     * Compares both. Wheels that lock together agree with the axle whose tyres passed their peak first; with the other one they are too
+     * close to tell.
+     */
+    public Comparison comparison() {
+        Lock.Axle first = first();
         if (quasiStatic == null || quasiStaticLockN == null) {
-            return first() == null;
+            return first == null ? Comparison.SAME : Comparison.DIFFERS;
         }
         double over = pedalForceN / quasiStaticLockN - 1;
         if (Math.abs(over) < TOO_NEAR) {
-            return true;
+            return Comparison.TOO_CLOSE;
         }
-        return over < 0
-                ? first() == null
-                : first() == quasiStatic || first() == Lock.Axle.BOTH || quasiStatic == Lock.Axle.BOTH;
+        if (over < 0 || first == null) {
+            return over < 0 && first == null ? Comparison.SAME : Comparison.DIFFERS;
+        }
+        if (first == quasiStatic || (first == Lock.Axle.BOTH && earlier() == quasiStatic)) {
+            return Comparison.SAME;
+        }
+        return first == Lock.Axle.BOTH || quasiStatic == Lock.Axle.BOTH ? Comparison.TOO_CLOSE : Comparison.DIFFERS;
+    }
+
+    /** The axle whose tyres passed their peak first. */
+    private Lock.Axle earlier() {
+        return passed(frontPastPeakS) < passed(rearPastPeakS) ? Lock.Axle.FRONT : Lock.Axle.REAR;
     }
 
     private static double passed(@Nullable Double time) {

@@ -53,6 +53,7 @@ final class StopRun {
     private final double[] developed = {Double.NaN, Double.NaN};
     private Locked locked = Locked.NONE;
     private double time;
+    private boolean stopped;
     private double peakDeceleration;
     private double lastKept = Double.NEGATIVE_INFINITY;
 
@@ -156,6 +157,7 @@ final class StopRun {
         switch (event) {
             case STOPPED -> {
                 keep(time, state);
+                stopped = true;
                 return true;
             }
             case FRONT -> {
@@ -208,15 +210,15 @@ final class StopRun {
         lastKept = kept ? at : lastKept;
     }
 
-    /** From the first movement of the pedal to rest, m. */
+    /** From the first movement of the pedal to rest, or as far as followed when it did not come to rest, m. */
     double distance() {
         double speed = motion.speed(state);
-        return motion.distance(state) + speed * speed / (2 * deceleration());
+        return motion.distance(state) + (stopped ? speed * speed / (2 * deceleration()) : 0);
     }
 
     /** The same, s. */
     double time() {
-        return time + motion.speed(state) / deceleration();
+        return time + (stopped ? motion.speed(state) / deceleration() : 0);
     }
 
     /** Mean fully developed deceleration, m/s2. */
@@ -247,10 +249,9 @@ final class StopRun {
         return known(lockTime[1]);
     }
 
-    /** Motion lost and not found again, over the motion lost. */
+    /** Energy of motion lost and not found again, over that at the start. */
     double energyError() {
-        double lost = startEnergy - motion.energy(state);
-        return lost > 0 ? Math.abs(lost - motion.spent(state)) / lost : 0;
+        return Math.abs(startEnergy - motion.energy(state) - motion.spent(state)) / startEnergy;
     }
 
     /** Greatest of the moments seen, g. */

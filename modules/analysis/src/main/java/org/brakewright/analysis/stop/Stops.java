@@ -25,8 +25,8 @@ import org.jspecify.annotations.Nullable;
 
 /** Follows the stops of a build over time. */
 public final class Stops {
-    /** Error allowed in each step: a micrometre, a micrometre per second; a ten-millionth of each value. */
-    private static final Precision PRECISION = new Precision(1e-6, 1e-7);
+    /** Error allowed in each step: a tenth of a micrometre, the same per second; a hundred-millionth of each value. */
+    static final Precision PRECISION = new Precision(1e-7, 1e-8);
 
     private final ResolvedBuild build;
     private final ResolvedStops asked;
@@ -34,7 +34,7 @@ public final class Stops {
     private final Optional<HeatedCar> heated;
     private final Precision precision;
 
-    private Stops(ResolvedBuild build, ResolvedStops asked, ChainCurve curve, Precision precision) {
+    Stops(ResolvedBuild build, ResolvedStops asked, ChainCurve curve, Precision precision) {
         this.build = build;
         this.asked = asked;
         this.curve = curve;
@@ -69,7 +69,8 @@ public final class Stops {
                 .orElse(List.of());
     }
 
-    private List<Stop> all(Chain chain, @Nullable Double hardStopForce) {
+    /** Every kind of stop in every load case, all of one load case together. */
+    List<Stop> all(Chain chain, @Nullable Double hardStopForce) {
         double panic = build.aims().panicPush();
         ChainCurve frontOut = ChainCurve.of(chain.failed(AxleEnd.FRONT));
         ChainCurve rearOut = ChainCurve.of(chain.failed(AxleEnd.REAR));
@@ -98,7 +99,8 @@ public final class Stops {
         return new PedalRamp(through, force, asked.rise());
     }
 
-    private Stop stop(StopKind kind, ResolvedLoadCase loadCase, double grip, PedalRamp push) {
+    /** One stop of a push on a grip. */
+    Stop stop(StopKind kind, ResolvedLoadCase loadCase, double grip, PedalRamp push) {
         StopMotion motion = new StopMotion(SlippingCars.of(build.car(), loadCase, asked, grip), body());
         double[] state = new double[StopMotion.PLACES];
         motion.start(asked.speed(), state);

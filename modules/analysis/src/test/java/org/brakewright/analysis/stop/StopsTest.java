@@ -34,7 +34,7 @@ class StopsTest {
     }
 
     private static Stop hard(WrittenCar car, double force) {
-        return kind(StopKind.HARD, stops(car, force, new Precision(1e-6, 1e-7)));
+        return kind(StopKind.HARD, stops(car, force, Stops.PRECISION));
     }
 
     private static Stop kind(StopKind kind, List<Stop> stops) {
@@ -58,13 +58,13 @@ class StopsTest {
         assertThat(stop.timeS()).isCloseTo(5 * 1.0027 + 0.01, withinPercentage(0.5));
         assertThat(requireNonNull(stop.mfddMS2())).isCloseTo(5 / 1.0027, withinPercentage(0.5));
         assertThat(stop.first()).isNull();
-        assertThat(stop.agrees()).isTrue();
+        assertThat(stop.comparison()).isEqualTo(Stop.Comparison.SAME);
     }
 
     /** Balance: motion lost is found again as heat and work, to 1e-6, wheels locked or not. */
     @Test
     void losesNoEnergy() {
-        assertThat(stops(CAR, push(5), new Precision(1e-6, 1e-7)))
+        assertThat(stops(CAR, push(5), Stops.PRECISION))
                 .hasSize(5)
                 .allSatisfy(stop -> assertThat(stop.energyErrorShare()).isLessThan(1e-6));
     }
@@ -72,8 +72,8 @@ class StopsTest {
     /** The distance depends on no step: tolerances a half as large move it by less than a millimetre. */
     @Test
     void doesNotDependOnTheSteps() {
-        List<Stop> coarse = stops(CAR, push(5), new Precision(1e-6, 1e-7));
-        List<Stop> fine = stops(CAR, push(5), new Precision(5e-7, 5e-8));
+        List<Stop> coarse = stops(CAR, push(5), Stops.PRECISION);
+        List<Stop> fine = stops(CAR, push(5), new Precision(5e-8, 5e-9));
         for (int i = 0; i < coarse.size(); i++) {
             assertThat(fine.get(i).distanceM()).isCloseTo(coarse.get(i).distanceM(), within(1e-3));
         }
@@ -82,14 +82,14 @@ class StopsTest {
     /** No tyre gives more than its grip, so no stop is shorter than v^2 / (2 g mu) (Bevan, The Theory of Machines, ch. 8: all wheels braked). */
     @Test
     void neverBeatsTheGripOfTheRoad() {
-        assertThat(stops(CAR, push(5), new Precision(1e-6, 1e-7)))
+        assertThat(stops(CAR, push(5), Stops.PRECISION))
                 .allSatisfy(stop -> assertThat(stop.distanceM()).isGreaterThan(25 * 25 / (2 * G * stop.grip())));
     }
 
     /** Front share 2/3 locks the front first below (0.5 - 1/3)/0.2 = 0.83 g (closed form), so on a slippery road. */
     @Test
     void locksTheFrontFirstOnASlipperyRoad() {
-        Stop slippery = kind(StopKind.PANIC_SLIPPERY, stops(CAR, push(5), new Precision(1e-6, 1e-7)));
+        Stop slippery = kind(StopKind.PANIC_SLIPPERY, stops(CAR, push(5), Stops.PRECISION));
         assertThat(slippery.first()).isIn(Lock.Axle.FRONT, Lock.Axle.BOTH);
         assertThat(requireNonNull(slippery.frontPastPeakS())).isLessThan(requireNonNull(slippery.rearPastPeakS()));
         assertThat(slippery.quasiStatic()).isEqualTo(Lock.Axle.FRONT);

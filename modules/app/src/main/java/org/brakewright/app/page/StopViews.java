@@ -99,11 +99,18 @@ public final class StopViews {
     private static String reckoned(Stop stop) {
         Double needed = stop.quasiStaticLockN();
         boolean locks = needed != null && needed <= stop.pedalForceN();
-        return axle(locks ? stop.quasiStatic() : null) + (stop.agrees() ? "" : " (differs)");
+        return axle(locks ? stop.quasiStatic() : null)
+                + switch (stop.comparison()) {
+                    case SAME -> "";
+                    case TOO_CLOSE -> " (too close to tell)";
+                    case DIFFERS -> " (differs)";
+                };
     }
 
     private String distance(Stop stop) {
-        return show.value(stop.distanceM(), Dimension.LENGTH, show.system() == UnitSystem.US ? Unit.FOOT : Unit.METRE);
+        String way =
+                show.value(stop.distanceM(), Dimension.LENGTH, show.system() == UnitSystem.US ? Unit.FOOT : Unit.METRE);
+        return stop.ending() == Stop.Ending.AT_REST ? way : "more than " + way;
     }
 
     private String lock(@Nullable Double time) {

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Predicate;
 import org.brakewright.analysis.stop.Stop;
+import org.brakewright.analysis.stop.Stop.Comparison;
 import org.brakewright.findings.Facts;
 import org.brakewright.findings.Figure;
 import org.brakewright.findings.Finding;
@@ -28,15 +29,20 @@ public final class StopOverTime implements Rule {
         if (endless.isPresent()) {
             return List.of(about(endless.get()).saying("no_rest").finding());
         }
-        Optional<Stop> differing = first(stops, stop -> !stop.agrees());
+        Optional<Stop> differing = first(stops, stop -> stop.comparison() == Comparison.DIFFERS);
         return List.of(differing.isPresent() ? about(differing.get()).finding() : agreeing(stops));
     }
 
     private Finding agreeing(List<Stop> stops) {
-        return Judged.as(State.FINE, this)
+        int close = stops.stream()
+                .mapToInt(stop -> stop.comparison() == Comparison.TOO_CLOSE ? 1 : 0)
+                .sum();
+        Judged judged = Judged.as(State.FINE, this)
                 .with("count", Figure.ratio(stops.size()))
-                .with("speed", Figure.speed(stops.getFirst().speedMS()))
-                .finding();
+                .with("close", Figure.ratio(close))
+                .with("same", Figure.ratio(stops.size() - close))
+                .with("speed", Figure.speed(stops.getFirst().speedMS()));
+        return (close == 0 ? judged : judged.saying("close")).finding();
     }
 
     private Judged about(Stop stop) {

@@ -28,6 +28,8 @@ class StopOverTimeTest {
         Finding finding = judged(CAR).getFirst();
         assertThat(finding.state()).isEqualTo(State.FINE);
         assertThat(figure("count", finding)).isEqualTo(5);
+        assertThat(figure("same", finding) + figure("close", finding)).isEqualTo(5);
+        assertThat(finding.variant()).isEqualTo(figure("close", finding) > 0 ? "close" : "");
         assertThat(figure("speed", finding)).isEqualTo(20);
     }
 
