@@ -155,6 +155,5 @@ export function samplePage(units: UnitSystem): Page {
         },
       ],
     },
-    stops_over_time: null,
   };
 }

@@ -61,6 +61,10 @@ export function createStandIn() {
     if (pathname === '/api/sheets') {
       return { status: 200, body: { ...sampleSheets, revision } };
     }
+    if (pathname === '/api/stops') {
+      const { verdict, findings } = page;
+      return { status: 200, body: { revision, verdict, findings, stops_over_time: null } };
+    }
     if (pathname === '/api/spread') {
       return { status: 200, body: { ...sampleSpread, revision } };
     }

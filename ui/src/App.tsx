@@ -16,6 +16,7 @@ import { NoticeBar } from './parts/NoticeBar.tsx';
 import { OverTimePanel } from './parts/OverTimePanel.tsx';
 import { SheetsPanel } from './parts/SheetsPanel.tsx';
 import { SpreadPanel } from './parts/SpreadPanel.tsx';
+import { StopsPanel } from './parts/StopsPanel.tsx';
 import { SummaryStrip } from './parts/SummaryStrip.tsx';
 import { TopBar } from './parts/TopBar.tsx';
 import { TravelBudget } from './parts/TravelBudget.tsx';
@@ -23,10 +24,10 @@ import { Verdict } from './parts/Verdict.tsx';
 import { WorkingDialog } from './parts/WorkingDialog.tsx';
 import { Workings } from './parts/Workings.tsx';
 import { Loading, ServerGone, Unreadable } from './parts/Waiting.tsx';
-import { loadCase, session } from './state/here.ts';
+import { loadCase, session, wholePage } from './state/here.ts';
 
 export function App() {
-  const page = session.page.value;
+  const page = wholePage.value;
   if (page === null) {
     return session.unreadable.value.length > 0 ? (
       <Unreadable problems={session.unreadable.value} />
@@ -91,7 +92,7 @@ function Workbench({ page }: { page: Page }) {
             </section>
             {page.clutch && <ClutchPanel clutch={page.clutch} />}
             {page.heat && <OverTimePanel id="heat" title="Heat" followed={page.heat} />}
-            {page.stops_over_time && <OverTimePanel id="followed-stops" title="Stops followed over time" followed={page.stops_over_time} />}
+            <StopsPanel />
             <SpreadPanel />
             <SheetsPanel />
             <Ledger rows={page.ledger} />

@@ -58,8 +58,6 @@ export interface Page {
   clutch: Clutch | null;
   /** How hot the brakes get; null when no schedule is given. */
   heat: OverTime | null;
-  /** Stops followed over time; null when none is asked for. */
-  stops_over_time: OverTime | null;
 }
 
 /** The clutch over its pedal's travel, new and worn, and where that travel goes until a new plate is free. */

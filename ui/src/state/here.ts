@@ -1,9 +1,11 @@
 /** This browser tab's session, drafts and choices. */
 import { computed, signal } from '@preact/signals';
-import type { FieldView, LoadCase, Point } from '../contract.ts';
+import type { FieldView, LoadCase, Page, Point } from '../contract.ts';
 import type { SheetList } from '../sheetsContract.ts';
 import type { Spread } from '../spreadContract.ts';
+import type { FollowedStops } from '../stopsContract.ts';
 import { choosePoint } from '../logic/choosePoint.ts';
+import { withStops } from '../logic/withStops.ts';
 import { createApi } from './api.ts';
 import { createDrafts } from './drafts.ts';
 import { createLater } from './later.ts';
@@ -22,6 +24,15 @@ export const spread = createLater<Spread>(session, (url, init) => fetch(url, ini
 
 /** What can be printed and cut from; comes after the page. */
 export const sheets = createLater<SheetList>(session, (url, init) => fetch(url, init), 'api/sheets');
+
+/** The stops over time; come after the page. */
+export const stops = createLater<FollowedStops>(session, (url, init) => fetch(url, init), 'api/stops');
+
+/** The page with what came after it. */
+export const wholePage = computed<Page | null>(() => {
+  const page = session.page.value;
+  return page === null ? null : withStops(page, stops.value.kind === 'there' ? stops.value.there : null);
+});
 
 session.units.subscribe(rememberUnits);
 

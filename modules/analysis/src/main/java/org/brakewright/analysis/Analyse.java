@@ -30,7 +30,6 @@ import org.brakewright.analysis.reservoir.DrainBacks;
 import org.brakewright.analysis.reservoir.ReservoirDemands;
 import org.brakewright.analysis.setting.Advice;
 import org.brakewright.analysis.shop.ShopStates;
-import org.brakewright.analysis.stop.Stops;
 import org.brakewright.analysis.vehicle.HardStop;
 import org.brakewright.analysis.vehicle.HardStops;
 import org.brakewright.analysis.vehicle.Loads;
@@ -78,12 +77,12 @@ public final class Analyse {
         this.points = new OperatingPoints(build, curve);
     }
 
-    /** All numbers of a build but the advice and the stops over time. */
+    /** All numbers of a build but the advice. */
     public static Analysis analyse(ResolvedBuild build) {
         return new Analyse(build, Depth.TABLES, ClutchStates.of(build.clutch())).all();
     }
 
-    /** All numbers of a build with the best settings and other layouts, which takes a search, and with whole stops over time. */
+    /** All numbers of a build with the best settings and other layouts, which takes a search. Stops over time come from {@link org.brakewright.analysis.stop.Stops}. */
     public static Analysis withAdvice(ResolvedBuild build) {
         return new Analyse(build, Depth.ADVICE, ClutchStates.of(build.clutch())).all();
     }
@@ -153,12 +152,8 @@ public final class Analyse {
                 depth == Depth.JUDGING ? List.of() : BalanceCases.of(build, curve),
                 depth == Depth.ADVICE ? Advice.of(build) : null,
                 clutch,
-                depth == Depth.ADVICE ? Stops.of(build, chain, curve, effort(hardStop)) : List.of(),
+                List.of(),
                 build.shop().map(ShopStates::of).orElse(null));
-    }
-
-    private static @Nullable Double effort(@Nullable HardStop hardStop) {
-        return hardStop == null ? null : hardStop.point().pedalForceN();
     }
 
     /** With a bar each piston gets its own thrust, else one rod pushes them both. */

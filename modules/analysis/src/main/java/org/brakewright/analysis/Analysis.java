@@ -43,7 +43,7 @@ import org.jspecify.annotations.Nullable;
  * @param balanceCases the balance in every case of load, pads, air and engine; empty where only judgements are wanted
  * @param advice best settings and other layouts; null where they were not asked for
  * @param clutch the clutch; null when not given
- * @param stops followed over time; empty when not asked for, and where the advice is not wanted either
+ * @param stops followed over time; empty when not asked for, and until they were followed
  * @param shop flat patterns and saddles of what is folded and joined; null when not given
  */
 public record Analysis(
@@ -69,6 +69,33 @@ public record Analysis(
         @Nullable ClutchState clutch,
         List<Stop> stops,
         @Nullable ShopState shop) {
+
+    /** The same with stops followed over time. */
+    public Analysis with(List<Stop> followed) {
+        return new Analysis(
+                pedalRatio,
+                grip,
+                hardStop,
+                loadCases,
+                bar,
+                failures,
+                weakened,
+                panicPush,
+                effortFor,
+                stopsFrom,
+                forceDiagrams,
+                drums,
+                parking,
+                reservoirs,
+                drainBack,
+                pedal,
+                heat,
+                balanceCases,
+                advice,
+                clutch,
+                followed,
+                shop);
+    }
 
     /**
      * Effort of the heaviest load case at one of the decelerations of {@link #effortFor}.

@@ -71,7 +71,7 @@ public class AssessBench {
     @Benchmark
     public String textToPage() {
         Build read = ((ReadOutcome.Usable) BuildFile.read(text, Logs.of(car))).build();
-        Assessment assessed = ((AssessOutcome.Assessed) Assess.assess(read)).assessment();
+        Assessment assessed = ((AssessOutcome.Assessed) Assess.first(read)).assessment();
         return Json.write(new PageMaker(new Show(UnitSystem.METRIC))
                 .make(assessed, new PageMaker.Frame(1, "car.yaml", false, false, false)));
     }

@@ -15,8 +15,10 @@ import org.brakewright.analysis.resolve.Assumption;
 import org.brakewright.analysis.resolve.Resolution;
 import org.brakewright.analysis.resolve.Resolve;
 import org.brakewright.analysis.solution.Solutions;
+import org.brakewright.analysis.stop.Stops;
 import org.brakewright.analysis.vehicle.HardStop;
 import org.brakewright.findings.cure.Cures;
+import org.brakewright.findings.rules.StopOverTime;
 import org.brakewright.model.Build;
 import org.brakewright.model.Tag;
 
@@ -24,12 +26,41 @@ import org.brakewright.model.Tag;
 public final class Assess {
     private Assess() {}
 
-    /** Assesses a build. */
+    /** Assesses a build in full. */
     public static AssessOutcome assess(Build build) {
+        return switch (first(build)) {
+            case AssessOutcome.Unusable unusable -> unusable;
+            case AssessOutcome.Assessed assessed -> new AssessOutcome.Assessed(followed(assessed.assessment()));
+        };
+    }
+
+    /** Assesses a build but for its stops over time, for whoever waits for an answer; {@link #followed} adds them. */
+    public static AssessOutcome first(Build build) {
         return switch (Resolve.resolve(build)) {
             case Resolution.Unusable unusable -> new AssessOutcome.Unusable(unusable.problems());
             case Resolution.Resolved resolved -> new AssessOutcome.Assessed(assess(build, resolved));
         };
+    }
+
+    /** A first assessment with the stops that its build asks for, and with what is to be said of them. */
+    public static Assessment followed(Assessment first) {
+        if (first.resolved().stops().isEmpty()) {
+            return first;
+        }
+        Analysis analysis = first.analysis()
+                .with(Stops.of(first.resolved(), first.analysis().hardStop()));
+        List<Finding> findings = new ArrayList<>(first.findings());
+        findings.addAll(new StopOverTime().judge(new Facts(first.resolved(), analysis)));
+        findings.sort(Comparator.comparing(Finding::state).thenComparing(Rules.ORDER));
+        return new Assessment(
+                first.build(),
+                first.resolved(),
+                analysis,
+                first.headline(),
+                first.feel(),
+                first.solution(),
+                List.copyOf(findings),
+                first.ledger());
     }
 
     private static Assessment assess(Build build, Resolution.Resolved resolved) {

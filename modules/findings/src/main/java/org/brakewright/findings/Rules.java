@@ -1,6 +1,7 @@
 package org.brakewright.findings;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import org.brakewright.findings.rules.AdhesionEfficiency;
 import org.brakewright.findings.rules.AdjustableBalance;
@@ -98,6 +99,10 @@ public final class Rules {
             new BestSetting(),
             new AdjustableBalance(),
             new CheckedOnCar());
+
+    /** Findings in the order of their rules. */
+    static final Comparator<Finding> ORDER = Comparator.comparingInt(
+            finding -> ALL.stream().map(Rule::key).toList().indexOf(finding.key()));
 
     private Rules() {}
 

@@ -13,6 +13,7 @@ import org.brakewright.analysis.balance.Lock;
 import org.brakewright.analysis.chain.Chain;
 import org.brakewright.analysis.chain.ChainCurve;
 import org.brakewright.analysis.heat.HeatedCar;
+import org.brakewright.analysis.vehicle.HardStop;
 import org.brakewright.analysis.vehicle.Loads;
 import org.brakewright.analysis.vehicle.StopsFrom;
 import org.brakewright.kernel.dynamics.PitchingBody;
@@ -45,10 +46,19 @@ public final class Stops {
     /**
      * The stops of every load case; none when the build asks for none.
      *
-     * @param hardStopForce pedal force of the hard stop, N; null when no push gives it
+     * @param hardStop of the build; null when no push gives it
      */
-    public static List<Stop> of(ResolvedBuild build, Chain chain, ChainCurve curve, @Nullable Double hardStopForce) {
-        return of(build, chain, curve, hardStopForce, PRECISION);
+    public static List<Stop> of(ResolvedBuild build, @Nullable HardStop hardStop) {
+        if (build.stops().isEmpty()) {
+            return List.of();
+        }
+        Chain chain = Chain.of(build);
+        return of(
+                build,
+                chain,
+                ChainCurve.of(chain),
+                hardStop == null ? null : hardStop.point().pedalForceN(),
+                PRECISION);
     }
 
     /**

@@ -7,6 +7,7 @@ import static org.assertj.core.api.Assertions.withinPercentage;
 
 import java.util.List;
 import org.brakewright.analysis.Analyse;
+import org.brakewright.analysis.Analysis;
 import org.brakewright.analysis.Cars;
 import org.brakewright.analysis.Rig;
 import org.brakewright.analysis.WrittenCar;
@@ -96,9 +97,13 @@ class StopsTest {
     }
 
     @Test
-    void followsStopsOnlyWhereTheyAreAskedForInFull() {
-        assertThat(Analyse.withAdvice(CAR.resolved()).stops()).hasSize(5);
-        assertThat(Analyse.forJudging(CAR.resolved()).stops()).isEmpty();
-        assertThat(Analyse.withAdvice(Cars.TWIN.resolved()).stops()).isEmpty();
+    void followsStopsOnlyWhereTheyAreAskedFor() {
+        Analysis analysis = Analyse.analyse(CAR.resolved());
+        assertThat(analysis.stops()).isEmpty();
+        List<Stop> followed = Stops.of(CAR.resolved(), analysis.hardStop());
+        assertThat(followed).hasSize(5);
+        assertThat(analysis.with(followed).stops()).isEqualTo(followed);
+        assertThat(analysis.with(followed).with(List.of())).isEqualTo(analysis);
+        assertThat(Stops.of(Cars.TWIN.resolved(), analysis.hardStop())).isEmpty();
     }
 }

@@ -70,7 +70,15 @@ public final class PageMaker {
                 new BarMaker(show).of(assessment),
                 new PedalMaker(show).of(assessment),
                 new ClutchPanel(show).of(assessment.analysis()),
-                new HeatViews(show).of(assessment),
+                new HeatViews(show).of(assessment));
+    }
+
+    /** What the stops over time of an assessment add to its page. */
+    public StopsView stops(Assessment assessment, int revision) {
+        return new StopsView(
+                revision,
+                verdict(assessment),
+                new FindingViews(show).of(assessment.findings()),
                 new StopViews(show).of(assessment.analysis().stops()));
     }
 

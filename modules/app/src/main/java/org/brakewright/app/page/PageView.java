@@ -35,8 +35,7 @@ public record PageView(
         @Nullable BarView bar,
         PedalView pedal,
         @Nullable Clutch clutch,
-        @Nullable OverTime heat,
-        @Nullable OverTime stopsOverTime) {
+        @Nullable OverTime heat) {
 
     /** The verdict. */
     public record Verdict(String state, String word, String sentence, Counts counts) {}

@@ -44,6 +44,7 @@ public final class PageServer implements AutoCloseable {
         Javalin server = Javalin.create(config -> {
             configure(config, guard, handlers);
             config.routes.get("/api/spread", spreads::spread);
+            config.routes.get("/api/stops", new StopHandler(workspace)::stops);
             config.routes.get("/api/sheets", sheets::list);
             config.routes.get("/sheets/{file}", sheets::file);
         });

@@ -6,6 +6,7 @@ import org.brakewright.app.words.Show;
 import org.brakewright.app.words.UnitSystem;
 import org.brakewright.app.workspace.Loading;
 import org.brakewright.app.workspace.Workspace;
+import org.brakewright.findings.Assess;
 
 /**
  * Goes through a change without making one, so that the JVM has compiled the way before the builder's first click:
@@ -21,7 +22,9 @@ public final class Rehearsal {
         PageMaker.Frame frame = new PageMaker.Frame(0, workspace.fileName(), true, false, false);
         for (int round = 0; round < rounds && !Thread.currentThread().isInterrupted(); round++) {
             if (workspace.again() instanceof Loading.Loaded loaded) {
-                Json.write(new PageMaker(new Show(UnitSystem.METRIC)).make(loaded.assessment(), frame));
+                PageMaker pages = new PageMaker(new Show(UnitSystem.METRIC));
+                Json.write(pages.make(loaded.assessment(), frame));
+                Json.write(pages.stops(Assess.followed(loaded.assessment()), frame.revision()));
             }
         }
     }

@@ -63,7 +63,7 @@ public final class Workspace {
      * @throws IOException when the file vanishes while it is read
      */
     public static Opening open(Path file) throws IOException {
-        return switch (Loading.file(file)) {
+        return switch (Loading.first(file)) {
             case Loading.Refused refused -> new Opening.Refused(refused.problems());
             case Loading.Loaded loaded -> new Opening.Opened(new Workspace(file, read(file), loaded));
         };
@@ -82,7 +82,7 @@ public final class Workspace {
         return new Standing(revision, assessment);
     }
 
-    /** The assessment of the file as it stands. */
+    /** The assessment of the file as it stands, its stops over time not yet followed. */
     public synchronized Assessment assessment() {
         return assessment;
     }
@@ -122,7 +122,7 @@ public final class Workspace {
         if (now.equals(text) && !stale.getAsBoolean()) {
             return List.of();
         }
-        return switch (Loading.text(now, file)) {
+        return switch (Loading.first(now, file)) {
             case Loading.Refused refused -> refused.problems();
             case Loading.Loaded loaded -> {
                 if (!now.equals(text)) {
@@ -181,7 +181,7 @@ public final class Workspace {
     }
 
     private EditResult replace(String edited) throws IOException {
-        return switch (Loading.text(edited, file)) {
+        return switch (Loading.first(edited, file)) {
             case Loading.Refused refused -> new EditResult.Refused(refused.problems());
             case Loading.Loaded loaded -> {
                 write(edited);
@@ -193,7 +193,7 @@ public final class Workspace {
 
     /** Reads and assesses the file as it stands once more, for nothing but the practice. */
     public Loading again() {
-        return Loading.text(text(), file);
+        return Loading.first(text(), file);
     }
 
     private void accept(String accepted, Loading.Loaded loaded) {

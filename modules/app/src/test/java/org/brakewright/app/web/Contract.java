@@ -31,6 +31,7 @@ final class Contract {
                         "chartContract.ts",
                         "spreadContract.ts",
                         "sheetsContract.ts",
+                        "stopsContract.ts",
                         "mechanismContract.ts")
                 .map(file -> Cars.read(SOURCES.resolve(file)))
                 .collect(Collectors.joining())

@@ -81,6 +81,16 @@ class ContractTest {
 
     @ParameterizedTest
     @MethodSource("cars")
+    void theStopsAreWhatTheContractSays(String text) {
+        for (UnitSystem system : UnitSystem.values()) {
+            JsonNode stops = json(new PageMaker(new Show(system)).stops(Cars.assessed(text), 3));
+            assertThat(CONTRACT.differences("FollowedStops", stops)).isEmpty();
+            assertThat(stops.toString()).doesNotContain("NaN", "Infinity");
+        }
+    }
+
+    @ParameterizedTest
+    @MethodSource("cars")
     void theSheetsAreWhatTheContractSays(String text) {
         for (UnitSystem system : UnitSystem.values()) {
             Show show = new Show(system);

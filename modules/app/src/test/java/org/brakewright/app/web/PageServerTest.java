@@ -65,6 +65,24 @@ class PageServerTest {
                 .isLessThan(before.at("/bands/0/marks/p50").asDouble());
     }
 
+    /** The stops follow the page, with the verdict and the findings that know of them. */
+    @Test
+    void theStopsComeApartAndBelongToTheNewestState() {
+        int revision = served.revision();
+        JsonNode page = json(served.get("/api/page"));
+        assertThat(page.get("findings").findValuesAsString("key")).doesNotContain("stop_over_time");
+        JsonNode stops = json(served.get("/api/stops?units=us"));
+        assertThat(stops.get("revision").asInt()).isEqualTo(revision);
+        assertThat(stops.at("/stops_over_time/table/rows")).hasSize(10);
+        assertThat(stops.get("findings").findValuesAsString("key")).contains("stop_over_time");
+        assertThat(stops.get("findings")).hasSize(page.get("findings").size() + 1);
+        assertThat(stops.at("/verdict/sentence").asString()).isNotBlank();
+        served.edit("stops.speed", "60 km/h");
+        JsonNode after = json(served.get("/api/stops"));
+        assertThat(after.get("revision").asInt()).isEqualTo(revision + 1);
+        assertThat(after.at("/stops_over_time/table/caption").asString()).contains("60 km/h");
+    }
+
     /** The demo's rear wheels lock first: what is set by the bar's numbers must say so on the page and on paper. */
     @Test
     void theSheetsComeApartEachWithItsFiles() {

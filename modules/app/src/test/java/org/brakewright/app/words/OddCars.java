@@ -5,9 +5,11 @@ import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.brakewright.analysis.Analyse;
+import org.brakewright.analysis.Analysis;
 import org.brakewright.analysis.resolve.Assumption;
 import org.brakewright.analysis.resolve.Resolution;
 import org.brakewright.analysis.resolve.Resolve;
+import org.brakewright.analysis.stop.Stops;
 import org.brakewright.app.Cars;
 import org.brakewright.buildfile.BuildFile;
 import org.brakewright.buildfile.EditOutcome;
@@ -16,6 +18,7 @@ import org.brakewright.buildfile.SpanEdit;
 import org.brakewright.findings.Facts;
 import org.brakewright.findings.Finding;
 import org.brakewright.findings.Rules;
+import org.brakewright.model.resolved.ResolvedBuild;
 
 /**
  * The example cars, each with one thing or a few changed so that every rule says everything it can say. The changes are
@@ -332,6 +335,11 @@ final class OddCars {
         return changed;
     }
 
+    private static Analysis inFull(ResolvedBuild build) {
+        Analysis analysis = Analyse.withAdvice(build);
+        return analysis.with(Stops.of(build, analysis.hardStop()));
+    }
+
     private static Facts facts(String text, String name) {
         if (!(BuildFile.read(text, Cars::beside) instanceof ReadOutcome.Usable usable)) {
             throw new AssertionError(name + ": " + BuildFile.read(text, Cars::beside));
@@ -340,7 +348,7 @@ final class OddCars {
             case Resolution.Resolved resolved ->
                 new Facts(
                         resolved.build(),
-                        Analyse.withAdvice(resolved.build()),
+                        inFull(resolved.build()),
                         resolved.ledger().stream()
                                 .collect(Collectors.toMap(Assumption::path, Assumption::tag, (first, again) -> first)));
             case Resolution.Unusable unusable -> throw new AssertionError(name + ": " + unusable.problems());

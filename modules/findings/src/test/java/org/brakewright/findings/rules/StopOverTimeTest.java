@@ -5,6 +5,8 @@ import static org.brakewright.findings.Judgement.figure;
 
 import java.util.List;
 import org.brakewright.analysis.Analyse;
+import org.brakewright.analysis.Analysis;
+import org.brakewright.analysis.stop.Stops;
 import org.brakewright.findings.Facts;
 import org.brakewright.findings.Finding;
 import org.brakewright.findings.State;
@@ -19,7 +21,8 @@ class StopOverTimeTest {
 
     private static List<Finding> judged(TestCar car) {
         ResolvedBuild build = car.facts().build();
-        return RULE.judge(new Facts(build, Analyse.withAdvice(build)));
+        Analysis analysis = Analyse.analyse(build);
+        return RULE.judge(new Facts(build, analysis.with(Stops.of(build, analysis.hardStop()))));
     }
 
     /** One load case: hard stop, panic push on two grips, each circuit open. */
