@@ -70,10 +70,9 @@ public final class StopViews {
                         "time",
                         "MFDD",
                         "locks first",
-                        "front",
-                        "rear",
-                        "front rotor",
-                        "rear rotor",
+                        "front locks",
+                        "rear locks",
+                        "rotors, front and rear",
                         "steady reckoning"),
                 stops.stream().map(this::row).toList());
     }
@@ -90,8 +89,7 @@ public final class StopViews {
                 axle(stop.first()),
                 lock(stop.frontLockS()),
                 lock(stop.rearLockS()),
-                temperature(stop.samples().getLast().frontRotorK()),
-                temperature(stop.samples().getLast().rearRotorK()),
+                rotors(stop.samples().getLast()),
                 reckoned(stop));
     }
 
@@ -114,15 +112,19 @@ public final class StopViews {
     }
 
     private String lock(@Nullable Double time) {
-        return time == null ? "turns" : "locked after " + seconds(time);
+        return time == null ? "turns" : seconds(time);
     }
 
     private String seconds(double time) {
         return show.fixed(time, 2) + " s";
     }
 
-    private String temperature(@Nullable Double kelvin) {
-        return kelvin == null ? "-" : show.value(kelvin, Dimension.TEMPERATURE);
+    private String rotors(StopSample end) {
+        Double front = end.frontRotorK();
+        Double rear = end.rearRotorK();
+        return front == null || rear == null
+                ? "-"
+                : show.value(front, Dimension.TEMPERATURE) + ", " + show.value(rear, Dimension.TEMPERATURE);
     }
 
     private static String axle(Lock.@Nullable Axle axle) {
@@ -130,7 +132,7 @@ public final class StopViews {
             case null -> "none";
             case FRONT -> "front";
             case REAR -> "rear";
-            case BOTH -> "both together";
+            case BOTH -> "both";
         };
     }
 
