@@ -9,6 +9,7 @@ import org.brakewright.kernel.mesh.Mesher;
 import org.brakewright.model.mount.Bracket;
 import org.brakewright.model.mount.Carried;
 import org.brakewright.model.mount.Mount;
+import org.brakewright.model.resolved.ResolvedMount;
 import org.brakewright.model.resolved.ResolvedMount.Bolts;
 import org.brakewright.model.resolved.ResolvedMount.Lay;
 import org.brakewright.model.resolved.ResolvedMount.Plate;
@@ -27,6 +28,7 @@ final class MountFaults {
         for (int i = 0; i < structure.brackets().size(); i++) {
             String path = "mount.brackets[" + i + "].bolts";
             structure.brackets().get(i).bolts().ifPresent(bolts -> bolts(bolts, path));
+            tied(structure.brackets().get(i), structure, "mount.brackets[" + i + "]");
         }
         structure.plates().forEach(plate -> plate(plate, structure));
         for (MeshFault fault : Mesher.faults(PanelPlans.plan(structure))) {
@@ -50,6 +52,22 @@ final class MountFaults {
                                 : "More than one bracket carries the " + what + ".",
                         "carries: with " + what + " at one bracket");
             }
+        }
+    }
+
+    private void tied(ResolvedMount.Bracket bracket, Structure structure, String path) {
+        boolean seated = bracket.bolts().isPresent() || !bracket.welds().isEmpty();
+        boolean hung = structure.crossTube().stream()
+                        .anyMatch(tube -> tube.bracket().equals(bracket.name()))
+                || structure.stringers().stream()
+                        .anyMatch(each -> each.near() instanceof ResolvedMount.Near.OnBracket(String name, var at)
+                                && name.equals(bracket.name()));
+        if (!seated && !hung) {
+            values.problem(
+                    path,
+                    bracket.name(),
+                    "The bracket is tied to nothing: no bolt, weld, stringer or cross tube holds it.",
+                    "bolts, welds, or a bar that is joined to it");
         }
     }
 

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import org.brakewright.analysis.resolve.Resolution.Resolved;
 import org.brakewright.analysis.resolve.Resolution.Unusable;
 import org.brakewright.kernel.dynamics.AxleLift.Raised;
@@ -21,6 +22,7 @@ import org.brakewright.model.resolved.ResolvedBrake;
 import org.brakewright.model.resolved.ResolvedBuild;
 import org.brakewright.model.resolved.ResolvedCar;
 import org.brakewright.model.resolved.ResolvedLoadCase;
+import org.brakewright.model.resolved.ResolvedMount;
 import org.brakewright.model.vehicle.AxleEnd;
 import org.brakewright.model.vehicle.AxleLift;
 import org.brakewright.model.vehicle.Car;
@@ -67,12 +69,13 @@ public final class Resolve {
         ResolvedCar car = car(build.car());
         ResolvedBrake front = brakes.brake("front", build.front());
         ResolvedBrake rear = brakes.brake("rear", build.rear());
+        Optional<ResolvedMount> mount = new ResolveMount(values).mount(build.mount(), build.pedal());
         return new ResolvedBuild(
                 build.name(),
                 car,
                 front,
                 rear,
-                ResolvePedal.brake(values).pedal(build.pedal()),
+                ResolvePedal.brake(values, mount).pedal(build.pedal()),
                 hydraulics.apply(build.apply()),
                 resolveLines.circuit("front", lines.front(), filling),
                 resolveLines.circuit("rear", lines.rear(), filling),
@@ -85,7 +88,7 @@ public final class Resolve {
                 new ResolveClutch(values).clutch(build.clutch(), filling),
                 new ResolveStops(values).stops(build.stops(), car.frontTyreRadius(), car.rearTyreRadius()),
                 new ResolveShop(values).shop(build.shop()),
-                new ResolveMount(values).mount(build.mount(), build.pedal()));
+                mount);
     }
 
     private ResolvedCar car(Car car) {

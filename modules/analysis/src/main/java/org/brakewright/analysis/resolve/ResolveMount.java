@@ -47,7 +47,9 @@ final class ResolveMount {
         Structure structure = structure(mount, materials);
         var pedalPoints = new ResolvePedalPoints(values, materials).points(mount, pedal);
         Loads loads = loads(mount.loads() == null ? NOTHING_ASKED : mount.loads());
-        new MountFaults(values).report(mount, structure);
+        if (!values.anyOverridden()) {
+            new MountFaults(values).report(mount, structure);
+        }
         return values.problems().size() > before || pedalPoints.isEmpty()
                 ? Optional.empty()
                 : Optional.of(new ResolvedMount(structure, pedalPoints.get(), loads));

@@ -9,6 +9,7 @@ import org.brakewright.model.pedal.Linkage;
 import org.brakewright.model.pedal.Pedal;
 import org.brakewright.model.pedal.Pushrod;
 import org.brakewright.model.resolved.ResolvedMechanism;
+import org.brakewright.model.resolved.ResolvedMount;
 import org.brakewright.model.resolved.ResolvedPedal;
 import org.brakewright.model.resolved.ResolvedPushrod;
 
@@ -22,34 +23,37 @@ final class ResolvePedal {
     private final Values values;
     private final String path;
     private final Usual usual;
+    private final ResolveGiving giving;
 
-    private ResolvePedal(Values values, String path, Usual usual) {
+    private ResolvePedal(Values values, String path, Usual usual, Optional<ResolvedMount> mount) {
         this.values = values;
         this.path = path;
         this.usual = usual;
+        this.giving = new ResolveGiving(values, path, mount);
     }
 
     /** What one pedal has and the other has not. */
     private record Usual(Default freePlay, Default travelToStop, Default efficiency) {}
 
-    static ResolvePedal brake(Values values) {
-        return new ResolvePedal(values, "pedal", BRAKE);
+    static ResolvePedal brake(Values values, Optional<ResolvedMount> mount) {
+        return new ResolvePedal(values, "pedal", BRAKE, mount);
     }
 
     static ResolvePedal clutch(Values values) {
-        return new ResolvePedal(values, "clutch.pedal", CLUTCH);
+        return new ResolvePedal(values, "clutch.pedal", CLUTCH, Optional.empty());
     }
 
     ResolvedPedal pedal(Pedal pedal) {
         Optional<ResolvedMechanism> mechanism =
                 new ResolveMechanism(values, path + ".mechanism", path + ".ratio").mechanism(pedal);
+        double ratio = ratio(pedal, mechanism);
         return new ResolvedPedal(
-                ratio(pedal, mechanism),
+                ratio,
                 values.take(pedal.freePlay(), path + ".free_play", usual.freePlay()),
                 values.take(pedal.travelToStop(), path + ".travel_to_stop", usual.travelToStop()),
                 values.take(pedal.efficiency(), path + ".efficiency", usual.efficiency()),
-                values.take(pedal.mountStiffness(), path + ".mount_stiffness", Defaults.MOUNT_STIFFNESS),
-                values.take(pedal.armStiffness(), path + ".arm_stiffness", Defaults.ARM_STIFFNESS),
+                giving.mount(pedal, ratio),
+                giving.arm(pedal),
                 values.take(pedal.slack(), path + ".slack", Defaults.SLACK),
                 mechanism,
                 Optional.ofNullable(pedal.pushrod()).map(this::pushrod));

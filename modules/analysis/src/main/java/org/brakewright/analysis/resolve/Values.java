@@ -67,6 +67,11 @@ final class Values {
         return overrides.containsKey(path);
     }
 
+    /** Whether any value is being tried. */
+    boolean anyOverridden() {
+        return !overrides.isEmpty();
+    }
+
     void problem(String path, String value, String message, String allowed) {
         problems.add(new Problem(path, value, message, allowed));
     }
