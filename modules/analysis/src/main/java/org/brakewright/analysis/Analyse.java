@@ -16,6 +16,7 @@ import org.brakewright.analysis.chain.Chain;
 import org.brakewright.analysis.chain.ChainCurve;
 import org.brakewright.analysis.chain.ChainState;
 import org.brakewright.analysis.chain.GivingWay;
+import org.brakewright.analysis.chain.PanicPush;
 import org.brakewright.analysis.chain.PanicPushes;
 import org.brakewright.analysis.chain.Pushed;
 import org.brakewright.analysis.chain.TravelBudget;
@@ -23,6 +24,7 @@ import org.brakewright.analysis.clutch.ClutchState;
 import org.brakewright.analysis.clutch.ClutchStates;
 import org.brakewright.analysis.failure.Failures;
 import org.brakewright.analysis.heat.HeatStates;
+import org.brakewright.analysis.lines.LinesStates;
 import org.brakewright.analysis.parking.ParkingStates;
 import org.brakewright.analysis.pedal.PedalStates;
 import org.brakewright.analysis.pedal.TravelShare;
@@ -123,6 +125,7 @@ public final class Analyse {
                         loadCase.name(), curve, loads, 0.3, 0.6, build.car().grip()));
             }
         }
+        PanicPush panic = PanicPushes.of(build, curve, atHardStop);
         return new Analysis(
                 build.pedal().ratio(),
                 build.car().grip(),
@@ -131,7 +134,7 @@ public final class Analyse {
                 BarStates.of(build, chain, atHardStop, withTables),
                 withTables ? Failures.explained(build, chain) : Failures.of(build, chain),
                 withTables ? Failures.weakened(build, chain) : List.of(),
-                PanicPushes.of(build, curve, atHardStop),
+                panic,
                 effortsForRules(),
                 StopsFrom.of(build, curve, firstLocks(results)),
                 List.copyOf(diagrams),
@@ -153,7 +156,8 @@ public final class Analyse {
                 depth == Depth.ADVICE ? Advice.of(build) : null,
                 clutch,
                 List.of(),
-                build.shop().map(ShopStates::of).orElse(null));
+                build.shop().map(ShopStates::of).orElse(null),
+                withTables ? LinesStates.of(build, LinesStates.Highest.of(panic, clutch)) : null);
     }
 
     /** With a bar each piston gets its own thrust, else one rod pushes them both. */

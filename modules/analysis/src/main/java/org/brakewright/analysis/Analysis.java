@@ -9,6 +9,7 @@ import org.brakewright.analysis.chain.PanicPush;
 import org.brakewright.analysis.clutch.ClutchState;
 import org.brakewright.analysis.failure.Failure;
 import org.brakewright.analysis.heat.HeatState;
+import org.brakewright.analysis.lines.LinesState;
 import org.brakewright.analysis.parking.ParkingState;
 import org.brakewright.analysis.pedal.PedalState;
 import org.brakewright.analysis.reservoir.DrainBack;
@@ -45,6 +46,7 @@ import org.jspecify.annotations.Nullable;
  * @param clutch the clutch; null when not given
  * @param stops followed over time; empty when not asked for, and until they were followed
  * @param shop flat patterns and saddles of what is folded and joined; null when not given
+ * @param lines tubes, hoses and joints where routes are told; null when not given
  */
 public record Analysis(
         double pedalRatio,
@@ -68,7 +70,8 @@ public record Analysis(
         @Nullable Advice advice,
         @Nullable ClutchState clutch,
         List<Stop> stops,
-        @Nullable ShopState shop) {
+        @Nullable ShopState shop,
+        @Nullable LinesState lines) {
 
     /** The same with stops followed over time. */
     public Analysis with(List<Stop> followed) {
@@ -94,7 +97,8 @@ public record Analysis(
                 advice,
                 clutch,
                 followed,
-                shop);
+                shop,
+                lines);
     }
 
     /**

@@ -7,6 +7,7 @@ import org.brakewright.model.hydraulics.ApplySystem;
 import org.brakewright.model.hydraulics.Fluid;
 import org.brakewright.model.hydraulics.Lines;
 import org.brakewright.model.intent.Intent;
+import org.brakewright.model.lines.Plumbing;
 import org.brakewright.model.mount.Mount;
 import org.brakewright.model.parking.Parking;
 import org.brakewright.model.pedal.Pedal;
@@ -74,22 +75,28 @@ public record Build(
 
         @Label(value = "shop", how = "What is folded of sheet and joined of tube, for flat patterns and templates.")
         @Nullable
-        Shop shop) {
+        Shop shop,
+
+        @Label(
+                value = "routes of the lines",
+                how = "Where tubes and hoses run and what they join, for bend tables, cut list and bleeding order.")
+        @Nullable
+        Plumbing plumbing) {
 
     /**
-     * The same build without what no push at the brake pedal depends on: heat, clutch, stops over time and shop. The
+     * The same build without what no push at the brake pedal depends on: heat, clutch, stops over time, shop and routes. The
      * mount stays, for the pedal goes as far as it gives way.
      */
     public Build brakesOnly() {
         return new Build(
                 format, name, story, car, front, rear, pedal, apply, lines, fluid, parking, null, null, mount, null,
-                intent, checks, null);
+                intent, checks, null, null);
     }
 
     /** The same build with another heat. */
     public Build with(Heat other) {
         return new Build(
                 format, name, story, car, front, rear, pedal, apply, lines, fluid, parking, other, clutch, mount, stops,
-                intent, checks, shop);
+                intent, checks, shop, plumbing);
     }
 }

@@ -88,7 +88,8 @@ public final class Resolve {
                 new ResolveClutch(values).clutch(build.clutch(), filling),
                 new ResolveStops(values).stops(build.stops(), car.frontTyreRadius(), car.rearTyreRadius()),
                 new ResolveShop(values).shop(build.shop()),
-                mount);
+                mount,
+                new ResolvePlumbing(values).lines(build.plumbing()));
     }
 
     private ResolvedCar car(Car car) {

@@ -67,7 +67,16 @@ public final class Inputs {
 
     /** Aims and checks make no other car, and no run follows the heat. */
     private static boolean ofTheCar(String path) {
-        return Stream.of("intent.", "checks.", "clutch.", "heat.", "stops.", "pedal.pushrod.", "shop.", "mount.")
+        return Stream.of(
+                        "intent.",
+                        "checks.",
+                        "clutch.",
+                        "heat.",
+                        "stops.",
+                        "pedal.pushrod.",
+                        "shop.",
+                        "mount.",
+                        "plumbing.")
                 .noneMatch(path::startsWith);
     }
 

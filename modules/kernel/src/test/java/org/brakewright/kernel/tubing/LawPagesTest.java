@@ -29,6 +29,18 @@ class LawPagesTest {
     }
 
     @Test
+    void lineClearance() {
+        WorkedExample page = WorkedExample.of("line-clearance");
+        double half = page.si("length of the tube") / 2;
+        CentreLine tube = new CentreLine(List.of(new Point(-half, 0, 0), new Point(half, 0, 0)));
+        double apart = page.si("way between both axes");
+        CentreLine.Nearest nearest = tube.nearest(new Envelope.Cylinder(
+                new Point(0, apart, -1), new Point(0, apart, 1), page.si("radius of the cylinder")));
+        page.holds("smallest distance of the middle", nearest.distance());
+        page.holds("place along the tube", nearest.along());
+    }
+
+    @Test
     void springback() {
         WorkedExample page = WorkedExample.of("springback");
         Springback metal = new Springback(page.si("thickness"), page.si("yield"), page.si("Young's modulus"));

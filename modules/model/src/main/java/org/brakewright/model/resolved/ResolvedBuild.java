@@ -27,6 +27,7 @@ import org.brakewright.model.proof.Checks;
  * @param stops how stops are followed over time; empty when not asked for
  * @param shop what is folded and joined; empty when not given
  * @param mount what carries the pedal; empty when not given
+ * @param lines where the lines run; empty when not given
  */
 public record ResolvedBuild(
         String name,
@@ -46,7 +47,8 @@ public record ResolvedBuild(
         Optional<ResolvedClutch> clutch,
         Optional<ResolvedStops> stops,
         Optional<ResolvedShop> shop,
-        Optional<ResolvedMount> mount) {
+        Optional<ResolvedMount> mount,
+        Optional<ResolvedLines> lines) {
 
     /** The same car with another pedal. */
     public ResolvedBuild withPedal(ResolvedPedal other) {
@@ -68,7 +70,8 @@ public record ResolvedBuild(
                 clutch,
                 stops,
                 shop,
-                mount);
+                mount,
+                lines);
     }
 
     /** The same car with another apply system. */
@@ -91,6 +94,7 @@ public record ResolvedBuild(
                 clutch,
                 stops,
                 shop,
-                mount);
+                mount,
+                lines);
     }
 }

@@ -1,0 +1,8 @@
+package org.brakewright.model.lines;
+
+/** What a master feeds. */
+public enum Circuit {
+    FRONT,
+    REAR,
+    CLUTCH
+}
