@@ -63,6 +63,11 @@ final class Values {
         return given == null && !overridden(path) ? share.value() : value / working;
     }
 
+    /** Whether a trial moves values, none of them below a path: then what stands there was checked before. */
+    boolean triesElsewhere(String prefix) {
+        return !overrides.isEmpty() && overrides.keySet().stream().noneMatch(path -> path.startsWith(prefix));
+    }
+
     boolean overridden(String path) {
         return overrides.containsKey(path);
     }

@@ -16,8 +16,8 @@ import java.util.concurrent.TimeUnit;
  * element, another order and another way of joining than ours.
  */
 final class CalculixDeck {
-    private static final int ACROSS = 30;
-    private static final int UP = 20;
+    private static final int ACROSS = 60;
+    private static final int UP = 40;
     private static final int PARTS = 4;
 
     private final StringBuilder nodes = new StringBuilder("*NODE,NSET=ALL\n");

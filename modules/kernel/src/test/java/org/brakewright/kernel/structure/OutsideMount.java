@@ -15,7 +15,7 @@ final class OutsideMount {
     static final double WIDTH = 0.6;
     static final double HEIGHT = 0.4;
     static final double PANEL = 1.2e-3;
-    static final double BRACKET = 12e-3;
+    static final double BRACKET = 30e-3;
     static final double ARM = 20e-3;
     static final double STRINGER = 12e-3;
     static final Vector3 PUSH = new Vector3(0, 0, -500);
