@@ -47,12 +47,13 @@ final class ResolveMount {
         Structure structure = structure(mount, materials);
         var pedalPoints = new ResolvePedalPoints(values, materials).points(mount, pedal);
         Loads loads = loads(mount.loads() == null ? NOTHING_ASKED : mount.loads());
+        var placeInCar = Optional.ofNullable(mount.placeInCar()).map(points::place);
         if (!values.anyOverridden()) {
             new MountFaults(values).report(mount, structure);
         }
         return values.problems().size() > before || pedalPoints.isEmpty()
                 ? Optional.empty()
-                : Optional.of(new ResolvedMount(structure, pedalPoints.get(), loads));
+                : Optional.of(new ResolvedMount(structure, pedalPoints.get(), loads, placeInCar));
     }
 
     private Structure structure(Mount mount, MountMaterials materials) {

@@ -10,6 +10,12 @@ public record Mount(
         @Label("panel") @Required("The sheet that the bracket is bolted to.")
         Panel panel,
 
+        @Label(
+                value = "where the panel's zero lies in the car",
+                how = "From the zero of lines and footwell; without it the mount is drawn on its own.")
+        @Nullable
+        Place placeInCar,
+
         @Label(value = "patches", how = "Fields of the panel that were cut out and replaced.") @Nullable
         List<Patch> patches,
 

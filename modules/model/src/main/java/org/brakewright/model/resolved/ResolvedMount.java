@@ -14,8 +14,9 @@ import org.brakewright.model.mount.Side;
  * @param structure all that gives way but the pedal itself
  * @param pedal the brake pedal's points and arm
  * @param loads what is asked of it
+ * @param placeInCar of the zero on the panel, from the zero of lines and footwell; empty when not told
  */
-public record ResolvedMount(Structure structure, PedalPoints pedal, Loads loads) {
+public record ResolvedMount(Structure structure, PedalPoints pedal, Loads loads, Optional<Place> placeInCar) {
 
     /**
      * All that is fixed to the body.
