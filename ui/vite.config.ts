@@ -11,6 +11,8 @@ export default defineConfig({
     target: 'es2022',
     // Inlined assets would need data: in the content security policy for scripts and styles.
     assetsInlineLimit: 0,
+    // What draws in space comes in one piece of 570 kB, and only when the builder asks for it.
+    chunkSizeWarningLimit: 600,
     modulePreload: { polyfill: false },
   },
   test: {

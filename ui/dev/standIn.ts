@@ -7,6 +7,7 @@ import type { Connect, Plugin } from 'vite';
 import type { EditRequest, Page, Problem, StepRequest, UnitSystem } from '../src/contract.ts';
 import { splitText } from '../src/logic/origin.ts';
 import { samplePage } from './samplePage.ts';
+import { sampleScene } from './sampleScene.ts';
 import { sampleSheets } from './sampleSheets.ts';
 import { sampleSpread } from './sampleSpread.ts';
 
@@ -60,6 +61,9 @@ export function createStandIn() {
     }
     if (pathname === '/api/sheets') {
       return { status: 200, body: { ...sampleSheets, revision } };
+    }
+    if (pathname === '/api/scene') {
+      return { status: 200, body: { ...sampleScene, revision } };
     }
     if (pathname === '/api/stops') {
       const { verdict, findings } = page;

@@ -24,6 +24,7 @@ import { Verdict } from './parts/Verdict.tsx';
 import { WorkingDialog } from './parts/WorkingDialog.tsx';
 import { Workings } from './parts/Workings.tsx';
 import { Loading, ServerGone, Unreadable } from './parts/Waiting.tsx';
+import { SpacePanel } from './space/SpacePanel.tsx';
 import { loadCase, session, wholePage } from './state/here.ts';
 
 export function App() {
@@ -94,6 +95,7 @@ function Workbench({ page }: { page: Page }) {
             {page.heat && <OverTimePanel id="heat" title="Heat" followed={page.heat} />}
             <StopsPanel />
             <SpreadPanel />
+            <SpacePanel />
             <SheetsPanel />
             <Ledger rows={page.ledger} />
           </div>

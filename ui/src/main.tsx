@@ -17,6 +17,7 @@ import './styles/inputs.css';
 import './styles/mechanism.css';
 import './styles/spread.css';
 import './styles/sheets.css';
+import './styles/space.css';
 import './styles/print.css';
 
 const root = document.getElementById('page');

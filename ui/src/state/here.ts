@@ -1,6 +1,7 @@
 /** This browser tab's session, drafts and choices. */
 import { computed, signal } from '@preact/signals';
 import type { FieldView, LoadCase, Page, Point } from '../contract.ts';
+import type { Scene } from '../sceneContract.ts';
 import type { SheetList } from '../sheetsContract.ts';
 import type { Spread } from '../spreadContract.ts';
 import type { FollowedStops } from '../stopsContract.ts';
@@ -24,6 +25,9 @@ export const spread = createLater<Spread>(session, (url, init) => fetch(url, ini
 
 /** What can be printed and cut from; comes after the page. */
 export const sheets = createLater<SheetList>(session, (url, init) => fetch(url, init), 'api/sheets');
+
+/** What stands where in the car; comes after the page. */
+export const scene = createLater<Scene>(session, (url, init) => fetch(url, init), 'api/scene');
 
 /** The stops over time; come after the page. */
 export const stops = createLater<FollowedStops>(session, (url, init) => fetch(url, init), 'api/stops');

@@ -45,6 +45,7 @@ public final class PageServer implements AutoCloseable {
             configure(config, guard, handlers);
             config.routes.get("/api/spread", spreads::spread);
             config.routes.get("/api/stops", new StopHandler(workspace)::stops);
+            config.routes.get("/api/scene", new SceneHandler(workspace)::scene);
             config.routes.get("/api/sheets", sheets::list);
             config.routes.get("/sheets/{file}", sheets::file);
         });

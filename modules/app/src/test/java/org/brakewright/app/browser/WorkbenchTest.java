@@ -191,4 +191,21 @@ class WorkbenchTest {
         bench.page().keyboard().press("Escape");
         assertThat(bench.at("dialog[open]")).hasCount(0);
     }
+
+    @Test
+    void theViewInSpaceIsLoadedWhenAskedForTurnedByKeysAndMeasures() {
+        Locator space = bench.at("#space");
+        space.locator("> button").click();
+        space.locator(".space-buttons").waitFor();
+        Locator canvas = space.locator("canvas");
+        byte[] before = canvas.screenshot();
+        canvas.focus();
+        bench.page().keyboard().press("ArrowRight");
+        assertThat(canvas.screenshot()).as("turned").isNotEqualTo(before);
+        space.locator(".space-measure select").first().selectOption("front master to tee, start");
+        space.locator(".space-measure select").last().selectOption("front master to tee, corner 1");
+        assertThat(space.locator("output")).hasText("150.0 mm apart: 150.0 mm forward, 0.0 mm left, 0.0 mm up.");
+        canvas.click();
+        assertThat(space.locator(".space-note button")).hasText("go to it");
+    }
 }

@@ -32,6 +32,7 @@ final class Contract {
                         "spreadContract.ts",
                         "sheetsContract.ts",
                         "stopsContract.ts",
+                        "sceneContract.ts",
                         "mechanismContract.ts")
                 .map(file -> Cars.read(SOURCES.resolve(file)))
                 .collect(Collectors.joining())

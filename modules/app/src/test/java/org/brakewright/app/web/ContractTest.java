@@ -13,6 +13,7 @@ import org.brakewright.app.page.PageMaker;
 import org.brakewright.app.page.SheetsMaker;
 import org.brakewright.app.page.SpreadMaker;
 import org.brakewright.app.report.Json;
+import org.brakewright.app.scene.SceneMaker;
 import org.brakewright.app.words.FindingWords;
 import org.brakewright.app.words.Show;
 import org.brakewright.app.words.UnitSystem;
@@ -98,6 +99,16 @@ class ContractTest {
                     Sheets.of(Cars.assessed(text), new Issue("", "", "2026-11-26"), new FindingWords(show));
             assertThat(CONTRACT.differences("SheetList", json(new SheetsMaker(show).make(sheets, 3))))
                     .isEmpty();
+        }
+    }
+
+    @ParameterizedTest
+    @MethodSource("cars")
+    void theSceneIsWhatTheContractSays(String text) {
+        for (UnitSystem system : UnitSystem.values()) {
+            JsonNode scene = json(new SceneMaker(new Show(system)).make(Cars.assessed(text), 3));
+            assertThat(CONTRACT.differences("Scene", scene)).isEmpty();
+            assertThat(scene.toString()).doesNotContain("NaN", "Infinity");
         }
     }
 

@@ -1,0 +1,118 @@
+package org.brakewright.app.scene;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.offset;
+
+import java.util.List;
+import org.brakewright.app.Cars;
+import org.brakewright.app.scene.SceneView.Body;
+import org.brakewright.app.scene.SceneView.Group;
+import org.brakewright.app.scene.SceneView.NamedPlace;
+import org.brakewright.app.scene.SceneView.Shape;
+import org.brakewright.app.words.Show;
+import org.brakewright.app.words.UnitSystem;
+import org.junit.jupiter.api.Test;
+
+/** Every number is a place in the example's build file, or follows from two of them as said. */
+class SceneMakerTest {
+    private static final String MOUNT = """
+
+            mount:
+              panel:
+                outline: [{across: -300 mm, up: -250 mm}, {across: 300 mm, up: -250 mm}, {across: 300 mm, up: 250 mm}, {across: -300 mm, up: 250 mm}]
+                thickness: 1.2 mm
+                material: mild_steel
+                edges: [clamped, clamped, clamped, clamped]
+                rake: 0 deg
+              pivot: {forward: -60 mm, left: 0 mm, up: 40 mm}
+              brackets:
+                - name: box
+                  carries: [pivot, masters]
+                  side: driver
+                  bolts: {diameter: 8 mm, pitch: 1.25 mm, grade: class_8_8, positions: [{across: -40 mm, up: -40 mm}, {across: 40 mm, up: -40 mm}, {across: 40 mm, up: 40 mm}, {across: -40 mm, up: 40 mm}], washer: 16 mm, clamped: 6 mm}
+              arm: {profile: {kind: flat_bar, width: 8 mm, height: 30 mm}, material: s355, pad: {forward: -60 mm, left: 0 mm, up: -228 mm}, pin: {forward: -60 mm, left: 0 mm, up: -14 mm}, socket: {forward: 30 mm, left: 0 mm, up: -14 mm}}
+            """;
+
+    @Test
+    void tubesPartsAndSurroundingsStandWhereTheFilePutsThem() {
+        SceneView scene = scene(Cars.text("hill-climber"), UnitSystem.METRIC);
+        Body tube = body(scene, "tube:front master to tee");
+        assertThat(tube.shape()).isEqualTo(Shape.ROD);
+        assertThat(tube.points().subList(0, 3)).containsExactly(100.0, 350.0, 500.0);
+        assertThat(tube.points().subList(tube.points().size() - 3, tube.points().size()))
+                .containsExactly(600.0, 200.0, 240.0);
+        // 3/16 in is 4.7625 mm.
+        assertThat(tube.radius()).isCloseTo(4.7625 / 2, offset(0.005));
+        assertThat(body(scene, "part:front tee").points()).containsExactly(600.0, 200.0, 240.0);
+        assertThat(body(scene, "obstacle:gearbox").points()).containsExactly(0.0, -150.0, 200.0, -600.0, 80.0, 450.0);
+        assertThat(place(scene, "front master to tee, corner 1")).containsExactly(250.0, 350.0, 500.0);
+        assertThat(scene.bodies()).extracting(Body::group).doesNotContain(Group.PEDALS);
+        assertThat(scene.advice()).contains("give the mount");
+    }
+
+    @Test
+    void aPedalWithoutAPlaceAmongTheLinesIsLeftOutAndTheAdviceSaysWhy() {
+        SceneView scene = scene(Cars.text("hill-climber") + MOUNT, UnitSystem.METRIC);
+        assertThat(scene.bodies()).extracting(Body::group).doesNotContain(Group.PEDALS);
+        assertThat(scene.advice()).contains("mount.place_in_car");
+    }
+
+    @Test
+    void aPlacedMountPutsThePedalAmongTheLines() {
+        String placed =
+                MOUNT.replace("  pivot:", "  place_in_car: {forward: 20 mm, left: 350 mm, up: 500 mm}\n  pivot:");
+        SceneView scene = scene(Cars.text("hill-climber") + placed, UnitSystem.METRIC);
+        // The pivot's place on the mount plus the place of the mount's zero.
+        assertThat(place(scene, "pedal pivot")).containsExactly(-40.0, 350.0, 540.0);
+        assertThat(place(scene, "middle of the brake pad")).containsExactly(-40.0, 350.0, 272.0);
+        assertThat(scene.advice()).doesNotContain("left out");
+    }
+
+    @Test
+    void aPedalAloneStandsAboutItsPivot() {
+        SceneView scene = scene(Cars.text("heavy-tourer"), UnitSystem.METRIC);
+        assertThat(scene.bodies()).extracting(Body::group).containsOnly(Group.PEDALS);
+        assertThat(body(scene, "pedal:arm").points())
+                .containsExactly(0.0, 0.0, 0.0, -13.0, 0.0, -53.5, -20.0, 0.0, -330.0);
+        List<Double> disc = body(scene, "pedal:pad").points();
+        // Square to the arm: the disc's axis has no part along it.
+        double along = (disc.get(3) - disc.get(0)) * -20 + (disc.get(5) - disc.get(2)) * -330;
+        assertThat(along).isCloseTo(0, offset(330 * 0.01));
+        assertThat(disc.get(3)).as("toward the foot").isLessThan(disc.get(0));
+    }
+
+    @Test
+    void lengthsAreReadInTheUnitShown() {
+        assertThat(scene(Cars.text("heavy-tourer"), UnitSystem.METRIC).scale())
+                .isEqualTo(new SceneView.Scale("mm", 1, 1));
+        SceneView.Scale inches = scene(Cars.text("heavy-tourer"), UnitSystem.US).scale();
+        assertThat(inches.symbol()).isEqualTo("in");
+        assertThat(inches.perMm()).isCloseTo(1 / 25.4, offset(1e-12));
+    }
+
+    @Test
+    void aCarWithoutPlacesIsToldWhatToGive() {
+        SceneView scene = scene(Cars.text("shop-pickup"), UnitSystem.METRIC);
+        assertThat(scene.bodies()).isEmpty();
+        assertThat(scene.advice()).contains("pedal.mechanism", "mount", "plumbing");
+    }
+
+    private static SceneView scene(String text, UnitSystem system) {
+        return new SceneMaker(new Show(system)).make(Cars.assessed(text), 3);
+    }
+
+    private static Body body(SceneView scene, String key) {
+        return scene.bodies().stream()
+                .filter(body -> body.key().equals(key))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    private static List<Double> place(SceneView scene, String name) {
+        return scene.places().stream()
+                .filter(place -> place.name().equals(name))
+                .map(NamedPlace::at)
+                .findFirst()
+                .orElseThrow();
+    }
+}
