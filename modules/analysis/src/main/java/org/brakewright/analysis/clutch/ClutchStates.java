@@ -89,7 +89,7 @@ public final class ClutchStates {
     /** Pad travel (m) at which the cover, the slave or the master is at its end. */
     private double most(ReleaseChain chain, double wear) {
         double cover = chain.gap() + clutch.cover().mostBearingTravel();
-        double slave = PlateStates.ahead(clutch, chain.cover(), wear);
+        double slave = chain.ahead(wear);
         return chain.at(Math.min(cover, slave)).padTravel();
     }
 

@@ -6,7 +6,7 @@ import org.brakewright.model.resolved.ResolvedClutch.PedalSpring;
 
 /** What a spring beside the pedal holds back at the pad. */
 @FunctionalInterface
-interface PadSpring {
+public interface PadSpring {
 
     /** Force (N) against the foot at a pad travel (m); minus when it helps. */
     double holdsBack(double padTravel);

@@ -1,5 +1,7 @@
 package org.brakewright.analysis.clutch;
 
+import java.util.ArrayList;
+import java.util.List;
 import org.brakewright.analysis.hydraulics.LineVolume;
 import org.brakewright.analysis.pedal.Lever;
 import org.brakewright.analysis.pedal.LeverState;
@@ -23,7 +25,7 @@ import org.brakewright.model.resolved.ResolvedPedal;
  * @param lever the pedal
  * @param spring at the pedal
  */
-record ReleaseChain(
+public record ReleaseChain(
         ResolvedClutch clutch,
         ReleaseCover cover,
         double gap,
@@ -31,9 +33,10 @@ record ReleaseChain(
         LineVolume line,
         Lever lever,
         PadSpring spring) {
+    private static final int PIECES = 32;
 
     /** The release over a plate whose facings have worn by a thickness (m). */
-    static ReleaseChain of(ResolvedClutch clutch, double wear) {
+    public static ReleaseChain of(ResolvedClutch clutch, double wear) {
         ReleaseCover cover = ReleaseCover.of(clutch.cover(), clutch.plate(), wear);
         ResolvedClutch.Slave slave = clutch.slave();
         return new ReleaseChain(
@@ -69,7 +72,7 @@ record ReleaseChain(
     }
 
     /** The release as far as pedal stop or master let it go. */
-    ReleaseState end() {
+    public ReleaseState end() {
         ReleaseState atStop = atPad(clutch.pedal().travelToStop());
         Master master = clutch.master();
         if (atStop.masterStroke() <= master.stroke()) {
@@ -78,6 +81,23 @@ record ReleaseChain(
         double way = Crossing.between(tried -> at(tried).masterStroke() - master.stroke(), 0, atStop.bearingWay())
                 .orElse(0);
         return at(way);
+    }
+
+    /** The release at even places of the bearing's way, from the pedal's first movement to its end. */
+    public List<ReleaseState> way() {
+        double end = end().bearingWay();
+        List<ReleaseState> way = new ArrayList<>();
+        way.add(start());
+        for (int i = 0; i <= PIECES; i++) {
+            way.add(at(end * i / PIECES));
+        }
+        return way;
+    }
+
+    /** How far (m) the slave lets the bearing go; one in contact is pushed back by wear and has so much further to go. */
+    public double ahead(double wear) {
+        ResolvedClutch.Rest rest = clutch.rest();
+        return rest.contact() ? rest.ahead() + Math.min(rest.behind(), cover.fingerRatio() * wear) : rest.ahead();
     }
 
     private ReleaseState state(double bearingWay, CoverPoint there, double stroke) {

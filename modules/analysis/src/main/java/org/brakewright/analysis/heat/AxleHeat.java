@@ -5,6 +5,7 @@ package org.brakewright.analysis.heat;
  *
  * @param rotorPeakK greatest mean temperature of disc or drum, K
  * @param facePeakK greatest temperature of its rubbed face, K
+ * @param faceMeanK mean temperature of disc or drum at that time, K
  * @param liningPeakK greatest mean temperature of pads or linings, K
  * @param fluidPeakK greatest temperature of the fluid behind the pistons, K
  * @param fluidPeakS when, from the start of the schedule, s
@@ -15,6 +16,7 @@ package org.brakewright.analysis.heat;
 public record AxleHeat(
         double rotorPeakK,
         double facePeakK,
+        double faceMeanK,
         double liningPeakK,
         double fluidPeakK,
         double fluidPeakS,

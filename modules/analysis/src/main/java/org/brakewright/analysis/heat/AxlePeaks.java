@@ -14,6 +14,7 @@ final class AxlePeaks {
     private final int at;
     private double rotor;
     private double face;
+    private double faceMean;
     private double lining;
     private double fluid;
     private double fluidTime;
@@ -41,7 +42,7 @@ final class AxlePeaks {
     void see(double time, double[] state) {
         double mean = state[at + WheelHeat.ROTOR];
         rotor = Math.max(rotor, mean);
-        face = Math.max(face, mean);
+        seeFace(mean, mean);
         lining = Math.max(lining, state[at + WheelHeat.LININGS]);
         if (state[at + WheelHeat.FLUID] > fluid) {
             fluid = state[at + WheelHeat.FLUID];
@@ -54,8 +55,15 @@ final class AxlePeaks {
         double mean = state[at + WheelHeat.ROTOR];
         double change = (flux(power, state) - fluxAtStart) / since;
         double excess = WheelHeats.face(brake, mean).excess(fluxAtStart, change, since);
-        face = Math.max(face, mean + excess);
+        seeFace(mean + excess, mean);
         least = Math.min(least, brake.lining().force(mean));
+    }
+
+    private void seeFace(double temperature, double mean) {
+        if (temperature > face) {
+            face = temperature;
+            faceMean = mean;
+        }
     }
 
     AxleHeat result(double[] end, Surroundings onward) {
@@ -65,6 +73,7 @@ final class AxlePeaks {
         return new AxleHeat(
                 rotor,
                 face,
+                faceMean,
                 lining,
                 fluid,
                 fluidTime,

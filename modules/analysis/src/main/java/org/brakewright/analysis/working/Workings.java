@@ -16,6 +16,8 @@ import org.brakewright.analysis.Analysis;
 import org.brakewright.analysis.LoadCaseResult;
 import org.brakewright.analysis.chain.Chain;
 import org.brakewright.analysis.chain.Pushed;
+import org.brakewright.analysis.clutch.ClutchState;
+import org.brakewright.analysis.heat.HeatState;
 import org.brakewright.analysis.parking.ParkingState;
 import org.brakewright.analysis.pedal.TravelShare;
 import org.brakewright.analysis.vehicle.HardStop;
@@ -51,6 +53,14 @@ public final class Workings {
         ParkingState parked = analysis.parking();
         if (parked != null) {
             build.parking().ifPresent(parking -> ParkingWorkings.add(build, parking, parked, workings));
+        }
+        HeatState heat = analysis.heat();
+        if (heat != null) {
+            build.heat().ifPresent(built -> HeatWorkings.add(build, built, heat, workings));
+        }
+        ClutchState clutch = analysis.clutch();
+        if (clutch != null) {
+            build.clutch().ifPresent(built -> ClutchWorkings.add(built, clutch, workings));
         }
         return List.copyOf(workings);
     }

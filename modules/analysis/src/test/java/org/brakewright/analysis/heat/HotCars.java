@@ -39,7 +39,7 @@ public final class HotCars {
             heat.schedules[0].deceleration: 8 m/s2
             """);
 
-    static final WrittenCar RULE = CAR.with("""
+    public static final WrittenCar RULE = CAR.with("""
             heat.schedules[0].kind: rule_snubs
             heat.schedules[0].name: fade
             heat.schedules[0].rule: un_r13h
@@ -55,7 +55,7 @@ public final class HotCars {
             heat.schedules[0].interval: 24 s
             """);
 
-    static final WrittenCar HILL = CAR.with("""
+    public static final WrittenCar HILL = CAR.with("""
             heat.schedules[0].kind: descent
             heat.schedules[0].name: pass
             heat.schedules[0].length: 6 km

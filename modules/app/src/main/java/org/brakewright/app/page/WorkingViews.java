@@ -33,6 +33,13 @@ final class WorkingViews {
             case "balance" -> "Front share";
             case "drum_factor" -> "Brake factor of the drums";
             case "parking_hold" -> "Grade held by the parking brake";
+            case "rotor_temperature" -> "Hottest face of disc or drum";
+            case "fluid_boiling" -> "Hottest fluid";
+            case "cooling_time" -> "Time to cool";
+            case "clutch_effort" -> "Clutch pedal effort";
+            case "clutch_release" -> "Bearing travel on the fingers";
+            case "clutch_slave_stroke" -> "Stroke that the slave has left";
+            case "clutch_slip" -> "Torque that the clutch carries";
             default -> "Rear locks first";
         };
         return new PageView.Working(
