@@ -29,6 +29,8 @@ public final class HeatStates {
     private String hottestName = "";
     private ScheduleRun.@Nullable HotMoment hottest;
 
+    private boolean withCooling = true;
+
     private HeatStates(ResolvedBuild build, ChainCurve curve, @Nullable HardStop hardStop) {
         this.build = build;
         this.curve = curve;
@@ -38,6 +40,17 @@ public final class HeatStates {
     /** The heat of a build; null when it names no schedule. */
     public static @Nullable HeatState of(ResolvedBuild build, ChainCurve curve, @Nullable HardStop hardStop) {
         return of(build, curve, hardStop, PRECISION);
+    }
+
+    /** The same without driving on to cool, for trying many values; the cooling times are null. */
+    public static @Nullable HeatState peaks(ResolvedBuild build, ChainCurve curve, @Nullable HardStop hardStop) {
+        return build.heat()
+                .map(heat -> {
+                    HeatStates states = new HeatStates(build, curve, hardStop);
+                    states.withCooling = false;
+                    return states.all(heat, PRECISION);
+                })
+                .orElse(null);
     }
 
     /** The same with another error allowed in each step. */
@@ -54,6 +67,9 @@ public final class HeatStates {
         List<String> unsolved = new ArrayList<>();
         for (ResolvedSchedule schedule : heat.schedules()) {
             ScheduleRun run = new ScheduleRun(build, heat, car, schedule, precision);
+            if (!withCooling) {
+                run.stayHot();
+            }
             run.run(frontForce(), rearForce()).ifPresentOrElse(done::add, () -> unsolved.add(schedule.name()));
             keepHotter(schedule.name(), run.hottest());
         }

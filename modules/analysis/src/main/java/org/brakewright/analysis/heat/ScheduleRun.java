@@ -40,6 +40,7 @@ final class ScheduleRun {
     private final double[] state;
     private double time;
     private double brakingSince = Double.NaN;
+    private boolean withCooling = true;
     private @Nullable HotMoment hottest;
 
     /**
@@ -69,6 +70,11 @@ final class ScheduleRun {
         this.front = new AxlePeaks(heat.front(), car.front(), 0);
         this.rear = new AxlePeaks(heat.rear(), car.rear(), HeatedCar.REAR);
         this.state = car.cold();
+    }
+
+    /** Leaves out the driving on to cool. */
+    void stayHot() {
+        withCooling = false;
     }
 
     /**
@@ -104,7 +110,7 @@ final class ScheduleRun {
                 brought > 0 ? Math.abs(left) / brought : 0,
                 front.result(end, car.around(heat.onwardSpeed(), build.car().frontTyreRadius())),
                 rear.result(end, car.around(heat.onwardSpeed(), build.car().rearTyreRadius())),
-                coolingTime(end),
+                withCooling ? coolingTime(end) : null,
                 List.copyOf(samples)));
     }
 

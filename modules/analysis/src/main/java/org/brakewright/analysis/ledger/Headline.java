@@ -19,6 +19,7 @@ import org.jspecify.annotations.Nullable;
  * @param criticalDecelerationG least over the load cases; null when the front always locks first
  * @param failedDecelerationG least over the failures
  * @param clutch of the clutch; null when none is given
+ * @param heat of heat; null when no schedule was followed, and in the ledger where a value moves the car but not what heat knows of it
  */
 public record Headline(
         @Nullable Double effortN,
@@ -26,12 +27,14 @@ public record Headline(
         @Nullable Double frontShare,
         @Nullable Double criticalDecelerationG,
         double failedDecelerationG,
-        @Nullable ClutchHeadline clutch) {
+        @Nullable ClutchHeadline clutch,
+        @Nullable HeatHeadline heat) {
 
     /** The headline of an analysis. */
     public static Headline of(Analysis analysis) {
         Stream<@Nullable Double> critical = analysis.loadCases().stream().map(LoadCaseResult::criticalDecelerationG);
-        return of(analysis.hardStop(), critical, analysis.failures()).withClutch(ClutchHeadline.of(analysis.clutch()));
+        return of(analysis.hardStop(), critical, analysis.failures())
+                .with(ClutchHeadline.of(analysis.clutch()), HeatHeadline.of(analysis.heat()));
     }
 
     /** The headline of its parts; the critical decelerations are those of the load cases, null when the front always locks first. */
@@ -42,12 +45,14 @@ public record Headline(
                 stop == null ? null : stop.frontShare(),
                 critical.filter(Objects::nonNull).min(Comparator.naturalOrder()).orElse(null),
                 leastFailed(failures),
+                null,
                 null);
     }
 
-    /** The same with a clutch's part. */
-    Headline withClutch(@Nullable ClutchHeadline part) {
-        return new Headline(effortN, travelM, frontShare, criticalDecelerationG, failedDecelerationG, part);
+    /** The same with the parts of clutch and heat. */
+    Headline with(@Nullable ClutchHeadline clutchPart, @Nullable HeatHeadline heatPart) {
+        return new Headline(
+                effortN, travelM, frontShare, criticalDecelerationG, failedDecelerationG, clutchPart, heatPart);
     }
 
     private static double leastFailed(List<Failure> failures) {

@@ -8,6 +8,7 @@ import org.brakewright.analysis.chain.Chain;
 import org.brakewright.analysis.chain.ChainCurve;
 import org.brakewright.analysis.clutch.ClutchStates;
 import org.brakewright.analysis.failure.Failures;
+import org.brakewright.analysis.heat.HeatStates;
 import org.brakewright.analysis.vehicle.HardStop;
 import org.brakewright.analysis.vehicle.HardStops;
 import org.brakewright.analysis.vehicle.Loads;
@@ -15,7 +16,7 @@ import org.brakewright.analysis.vehicle.OperatingPoints;
 import org.brakewright.model.resolved.ResolvedBuild;
 import org.jspecify.annotations.Nullable;
 
-/** The headline of a build without all the rest, for moving one value after the other; brakes and clutch apart. */
+/** The headline of a build without all the rest, for moving one value after the other; brakes, clutch and heat apart. */
 final class Headlines {
     private Headlines() {}
 
@@ -28,6 +29,13 @@ final class Headlines {
                 .map(loadCase -> new Balance(curve, Loads.of(build.car(), loadCase)))
                 .map(balance -> RearFirst.critical(balance.rearFirst()));
         return Headline.of(stop, critical, Failures.of(build, chain));
+    }
+
+    /** The heat's part. */
+    static @Nullable HeatHeadline heat(ResolvedBuild build) {
+        ChainCurve curve = ChainCurve.of(Chain.of(build));
+        HardStop stop = HardStops.of(build, new OperatingPoints(build, curve), point -> List.of());
+        return HeatHeadline.of(HeatStates.peaks(build, curve, stop));
     }
 
     /** The clutch's part. */

@@ -11,11 +11,15 @@ import org.brakewright.analysis.resolve.Resolve;
 import org.brakewright.model.Build;
 import org.brakewright.model.resolved.ResolvedBuild;
 import org.brakewright.model.resolved.ResolvedClutch;
+import org.brakewright.model.resolved.ResolvedHeat;
 import org.jspecify.annotations.Nullable;
 
 /** Moves every assumption across its range, one at a time, and ranks them: what to measure next. */
 public final class Ledger {
     private static final double CROSSED = 1;
+
+    /** Least wet boiling point of any grade, DOT 3 in 49 CFR 571.116 S5.1.2, K. */
+    private static final double LEAST_WET_BOILING = 413.15;
 
     private Ledger() {}
 
@@ -51,11 +55,22 @@ public final class Ledger {
         };
     }
 
-    /** What a value leaves as it was is not computed again: brakes, clutch, or both. */
+    /** What a value leaves as it was is not computed again: brakes, clutch, heat. */
     private static Headline headline(ResolvedBuild moved, ResolvedBuild resolved, Headline nominal) {
-        Headline brakes = sameCar(moved, resolved) ? nominal : Headlines.of(moved);
+        boolean sameCar = sameCar(moved, resolved);
+        Headline brakes = sameCar ? nominal : Headlines.of(moved);
         boolean sameClutch = moved.clutch().equals(resolved.clutch());
-        return brakes.withClutch(sameClutch ? nominal.clutch() : Headlines.clutch(moved));
+        return brakes.with(
+                sameClutch ? nominal.clutch() : Headlines.clutch(moved), heat(moved, resolved, nominal, sameCar));
+    }
+
+    /** Following the heat takes longest by far, so only what heat itself knows makes it be followed again. */
+    private static @Nullable HeatHeadline heat(
+            ResolvedBuild moved, ResolvedBuild resolved, Headline nominal, boolean sameCar) {
+        if (nominal.heat() == null || !moved.heat().equals(resolved.heat())) {
+            return nominal.heat() == null ? null : Headlines.heat(moved);
+        }
+        return sameCar ? nominal.heat() : null;
     }
 
     /** Most aims are only held against the results and move none of them. */
@@ -77,7 +92,23 @@ public final class Ledger {
                 low.criticalDecelerationG(),
                 high.criticalDecelerationG(),
                 build.car().grip());
-        return Math.max(Math.max(effort, clutch(build, low.clutch(), high.clutch())), Math.max(travel, critical));
+        double beside = Math.max(clutch(build, low.clutch(), high.clutch()), heat(build, low.heat(), high.heat()));
+        return Math.max(Math.max(effort, beside), Math.max(travel, critical));
+    }
+
+    /** Temperatures weigh by their rise over the rise that is allowed. */
+    private static double heat(ResolvedBuild build, @Nullable HeatHeadline low, @Nullable HeatHeadline high) {
+        if (low == null || high == null || build.heat().isEmpty()) {
+            return 0;
+        }
+        ResolvedHeat heat = build.heat().get();
+        double ambient = heat.ambient();
+        double iron = Math.min(heat.front().rotor().limit(), heat.rear().rotor().limit());
+        double face = weight(low.facePeakK() - ambient, high.facePeakK() - ambient, iron - ambient);
+        double wet = heat.fluid().wet().orElse(LEAST_WET_BOILING);
+        double fluid = weight(low.fluidPeakK() - ambient, high.fluidPeakK() - ambient, wet - ambient);
+        double effort = weight(low.hotEffortN(), high.hotEffortN(), build.aims().mostEffort());
+        return Math.max(effort, Math.max(face, fluid));
     }
 
     private static double clutch(ResolvedBuild build, @Nullable ClutchHeadline low, @Nullable ClutchHeadline high) {

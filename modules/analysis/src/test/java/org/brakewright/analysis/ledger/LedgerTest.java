@@ -1,5 +1,6 @@
 package org.brakewright.analysis.ledger;
 
+import static java.util.Objects.requireNonNull;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.withinPercentage;
 
@@ -8,6 +9,7 @@ import java.util.List;
 import org.brakewright.analysis.Analyse;
 import org.brakewright.analysis.Cars;
 import org.brakewright.analysis.WrittenCar;
+import org.brakewright.analysis.heat.HotCars;
 import org.junit.jupiter.api.Test;
 
 /** What each assumption moves. */
@@ -95,5 +97,55 @@ class LedgerTest {
         // Row A5's closed form (psi - Phi)/chi for both load cases; 2,000 N of the rear for the worse failure.
         assertThat(headline.criticalDecelerationG()).isCloseTo((0.45 - 1 / 3.0) / 0.2, withinPercentage(1e-9));
         assertThat(headline.failedDecelerationG()).isCloseTo(2000 / 9806.65, withinPercentage(1e-9));
+    }
+
+    private static final WrittenCar HOT = HotCars.STOP
+            .without("heat.ambient")
+            .without("heat.rotating_share")
+            .without("heat.onward_speed")
+            .without("heat.front.rotor_mass")
+            .without("heat.front.friction_curve")
+            .without("heat.front.rotor_limit")
+            .without("heat.rear.piston_heat_transfer")
+            .without("pedal.efficiency");
+
+    @Test
+    void whatIsAssumedOfHeatMovesTemperaturesAndTheEffortHot() {
+        List<LedgerEntry> entries = ledger(HOT).stream()
+                .filter(entry -> entry.assumption().path().startsWith("heat."))
+                .toList();
+        assertThat(entries).hasSize(7);
+        for (LedgerEntry entry : entries) {
+            String path = entry.assumption().path();
+            HeatHeadline low = Headline.of(Analyse.analyse(
+                            HOT.resolved(path, entry.assumption().low())))
+                    .heat();
+            assertThat(entry.atLow().heat()).as(path).isNotNull().isEqualTo(low);
+        }
+    }
+
+    /** A rotor's mean rise goes with 1/mass, and the face stands some way above it in both: the lighter one gets hotter. */
+    @Test
+    void aLighterRotorGetsHotterAndWeighsByItsRiseOverTheRiseAllowed() {
+        WrittenCar car = HotCars.STOP.without("heat.front.rotor_mass");
+        LedgerEntry entry = ledger(car).stream()
+                .filter(each -> each.assumption().path().equals("heat.front.rotor_mass"))
+                .findFirst()
+                .orElseThrow();
+        HeatHeadline low = requireNonNull(entry.atLow().heat());
+        HeatHeadline high = requireNonNull(entry.atHigh().heat());
+        assertThat(low.facePeakK()).isGreaterThan(high.facePeakK());
+        double allowed = 600 - 20;
+        assertThat(entry.weight()).isCloseTo((low.facePeakK() - high.facePeakK()) / allowed, withinPercentage(1e-6));
+    }
+
+    @Test
+    void heatIsNotFollowedAgainForWhatHeatDoesNotKnow() {
+        LedgerEntry entry = ledger(HOT).stream()
+                .filter(each -> each.assumption().path().equals("pedal.efficiency"))
+                .findFirst()
+                .orElseThrow();
+        assertThat(entry.atLow().heat()).isNull();
+        assertThat(entry.atLow().effortN()).isNotNull();
     }
 }

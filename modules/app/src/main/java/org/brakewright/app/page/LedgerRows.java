@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.brakewright.analysis.ledger.ClutchHeadline;
 import org.brakewright.analysis.ledger.Headline;
+import org.brakewright.analysis.ledger.HeatHeadline;
 import org.brakewright.analysis.ledger.LedgerEntry;
 import org.brakewright.analysis.resolve.Assumption;
 import org.brakewright.app.words.Show;
@@ -55,6 +56,7 @@ public final class LedgerRows {
         add(moves, "travel", low.travelM(), high.travelM(), Dimension.LENGTH);
         addCritical(moves, low.criticalDecelerationG(), high.criticalDecelerationG());
         addClutch(moves, low.clutch(), high.clutch());
+        addHeat(moves, low.heat(), high.heat());
         return List.copyOf(moves);
     }
 
@@ -74,6 +76,14 @@ public final class LedgerRows {
             add(moves, "clutch effort", low.effortN(), high.effortN(), Dimension.FORCE);
             add(moves, "bearing travel to spare", low.spareM(), high.spareM(), Dimension.LENGTH);
             add(moves, "clutch torque", low.torqueNM(), high.torqueNM(), Dimension.TORQUE);
+        }
+    }
+
+    private void addHeat(List<String> moves, @Nullable HeatHeadline low, @Nullable HeatHeadline high) {
+        if (low != null && high != null) {
+            add(moves, "hottest face", low.facePeakK(), high.facePeakK(), Dimension.TEMPERATURE);
+            add(moves, "hottest fluid", low.fluidPeakK(), high.fluidPeakK(), Dimension.TEMPERATURE);
+            add(moves, "effort hot", low.hotEffortN(), high.hotEffortN(), Dimension.FORCE);
         }
     }
 

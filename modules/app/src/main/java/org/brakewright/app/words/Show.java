@@ -108,6 +108,7 @@ public final class Show {
             case INCH -> size < 0.1 ? 3 : 2;
             case MILLIMETRE -> size < 1 ? 2 : size < 30 ? 1 : 0;
             case BAR, DEGREE -> 1;
+            case CELSIUS, FAHRENHEIT -> size >= 100 ? 0 : 1;
             default -> size >= 100 ? 0 : size >= 10 ? 1 : size >= 1 ? 2 : 3;
         };
     }

@@ -28,7 +28,7 @@ record Trial(
         Headline headline) {
     /** A change that contradicts what the builder gave. */
     static final Trial IMPOSSIBLE =
-            new Trial(List.of(), true, List.of(), List.of(), List.of(), new Headline(null, null, null, null, 0, null));
+            new Trial(List.of(), true, List.of(), List.of(), List.of(), new Headline(null, null, null, null, 0, null, null));
 
     private static final double ROUNDING = 1e-6;
 
