@@ -27,8 +27,8 @@ record Trial(
         List<Finding> worse,
         Headline headline) {
     /** A change that contradicts what the builder gave. */
-    static final Trial IMPOSSIBLE =
-            new Trial(List.of(), true, List.of(), List.of(), List.of(), new Headline(null, null, null, null, 0, null, null));
+    static final Trial IMPOSSIBLE = new Trial(
+            List.of(), true, List.of(), List.of(), List.of(), new Headline(null, null, null, null, 0, null, null));
 
     private static final double ROUNDING = 1e-6;
 
