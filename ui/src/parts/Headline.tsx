@@ -3,7 +3,7 @@ import { STATE_WORDS } from '../logic/words.ts';
 import { StateMark } from './StateMark.tsx';
 import { WorkingButton } from './WorkingButton.tsx';
 
-/** Effort, travel, balance and margin: one block, never parted. */
+/** Effort, travel, balance and margin: one block, never parted; the clutch with them where there is one. */
 export function Headline({ cards }: { cards: Card[] }) {
   return (
     <section class="headline" id="headline" aria-label="Effort, travel, balance and margin">

@@ -1,5 +1,7 @@
 package org.brakewright.app.page;
 
+import static java.util.Objects.requireNonNull;
+
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
@@ -10,6 +12,7 @@ import org.brakewright.analysis.clutch.LossCause;
 import org.brakewright.analysis.clutch.PlateState;
 import org.brakewright.analysis.clutch.PlateState.CurvePoint;
 import org.brakewright.app.words.Show;
+import org.brakewright.findings.Assessment;
 import org.brakewright.quantity.Dimension;
 import org.brakewright.quantity.Unit;
 import org.jspecify.annotations.Nullable;
@@ -29,6 +32,30 @@ public final class ClutchPanel {
         return clutch == null
                 ? null
                 : new PageView.Clutch(effort(clutch), travel(clutch), table(clutch), losses(clutch));
+    }
+
+    /** Effort, release and torque in one sentence; empty when no clutch is given. */
+    public String sentence(Assessment assessment) {
+        ClutchState clutch = assessment.analysis().clutch();
+        return clutch == null
+                ? ""
+                : "The clutch pedal takes up to " + show.value(clutch.heaviest().mostEffortN(), Dimension.FORCE) + ": "
+                        + told(assessment) + ".";
+    }
+
+    /** Aim, release and torque beside the effort. */
+    String told(Assessment assessment) {
+        ClutchState clutch = requireNonNull(assessment.analysis().clutch());
+        double aim = assessment.resolved().clutch().orElseThrow().limits().mostEffort();
+        double spare = clutch.leastFree().spareM();
+        String frees = spare < 0
+                ? "does not free, " + show.value(-spare, Dimension.LENGTH) + " of bearing travel short"
+                : "frees with " + show.value(spare, Dimension.LENGTH) + " of bearing travel to spare";
+        Double reserve = clutch.torque().reserve();
+        String torque = reserve == null
+                ? "carries " + show.value(clutch.torque().uniformWearNM(), Dimension.TORQUE)
+                : "carries " + show.number(reserve) + " times the engine's torque";
+        return "aim " + show.value(aim, Dimension.FORCE) + ", " + frees + ", " + torque;
     }
 
     /** Both plates in a table; null when no clutch is given. */

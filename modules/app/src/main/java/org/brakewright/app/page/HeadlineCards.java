@@ -2,6 +2,7 @@ package org.brakewright.app.page;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.brakewright.analysis.clutch.ClutchState;
 import org.brakewright.analysis.vehicle.HardStop;
 import org.brakewright.app.words.FindingWords;
 import org.brakewright.app.words.Show;
@@ -11,7 +12,7 @@ import org.brakewright.findings.State;
 import org.brakewright.kernel.dynamics.Gravity;
 import org.brakewright.quantity.Dimension;
 
-/** Effort, travel, balance and margin, always together. */
+/** Effort, travel, balance and margin, always together, and the clutch where there is one. */
 final class HeadlineCards {
     private final Show show;
 
@@ -32,6 +33,10 @@ final class HeadlineCards {
             stopCards(assessment, stop, at, cards);
         }
         cards.add(margin(assessment));
+        ClutchState clutch = assessment.analysis().clutch();
+        if (clutch != null) {
+            cards.add(clutch(assessment, clutch));
+        }
         return List.copyOf(cards);
     }
 
@@ -67,6 +72,21 @@ final class HeadlineCards {
             return unopened(state, "margin", label, critical == null ? "never" : "always", grip);
         }
         return card(state, "margin", label, "above " + g(critical), grip);
+    }
+
+    private PageView.Card clutch(Assessment assessment, ClutchState clutch) {
+        State state = assessment.findings().stream()
+                .filter(finding -> finding.key().startsWith("clutch_"))
+                .map(Finding::state)
+                .min(State::compareTo)
+                .orElse(State.FINE);
+        return new PageView.Card(
+                "clutch",
+                "Clutch pedal effort",
+                show.value(clutch.heaviest().mostEffortN(), Dimension.FORCE),
+                new ClutchPanel(show).told(assessment),
+                FindingWords.key(state),
+                "clutch_effort");
     }
 
     /** A number that a working opens. */

@@ -62,6 +62,10 @@ public final class TextReport {
                 .append(Wrap.lines(
                         new PedalMaker(show).sentence(assessment.analysis().pedal()), WIDTH, ""))
                 .append('\n');
+        String clutch = new ClutchPanel(show).sentence(assessment);
+        if (!clutch.isEmpty()) {
+            text.append(Wrap.lines(clutch, WIDTH, "")).append('\n');
+        }
         tables(assessment).forEach(table -> text.append('\n').append(Columns.write(table)));
         text.append('\n').append(feel(assessment));
         text.append('\n').append(ledger(assessment));

@@ -27,8 +27,22 @@ class PageMakerTest {
     void effortTravelBalanceAndMarginAreNeverShownApart(String car) {
         for (UnitSystem system : UnitSystem.values()) {
             assertThat(page(Cars.text(car), system).headline().stream().map(PageView.Card::key))
-                    .containsExactly("effort", "travel", "balance", "margin");
+                    .startsWith("effort", "travel", "balance", "margin");
         }
+    }
+
+    /** The card is there with the clutch, in the state of its worst finding, and tells a clutch that does not free. */
+    @Test
+    void aClutchHasACardOfItsOwn() {
+        assertThat(page(Cars.text("shop-pickup"), UnitSystem.METRIC).headline()).hasSize(4);
+        PageView.Card card =
+                page(Cars.text("hill-climber"), UnitSystem.METRIC).headline().getLast();
+        assertThat(card.key()).isEqualTo("clutch");
+        assertThat(card.note()).contains("frees with", "times the engine's torque");
+        String small = Cars.text("hill-climber", "master: {bore: 1 in", "master: {bore: 1/2 in");
+        PageView.Card tooShort = page(small, UnitSystem.METRIC).headline().getLast();
+        assertThat(tooShort.state()).isEqualTo("stop");
+        assertThat(tooShort.note()).contains("does not free");
     }
 
     /** A working that is opened from a card is headed by the number on the card. */
@@ -40,7 +54,7 @@ class PageMakerTest {
                 .collect(Collectors.groupingBy(
                         PageView.Working::key, Collectors.mapping(PageView.Working::result, Collectors.toSet())));
         assertThat(page.headline())
-                .allSatisfy(card -> assertThat(results.get(card.key()))
+                .allSatisfy(card -> assertThat(results.get(card.working()))
                         .as(card.key())
                         .anyMatch(result -> card.value().endsWith(result)));
     }
