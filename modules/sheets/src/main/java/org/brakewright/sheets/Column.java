@@ -22,6 +22,9 @@ public final class Column {
     public static final double WIDTH = 172;
 
     private static final double HEIGHT = 212;
+    /** Of widths that add up to a page, mm. */
+    private static final double ROUNDING = 1e-6;
+
     private static final double GAP = 8;
     private static final double HEADING = 3.5;
     private static final double WORDS = 2.5;
@@ -35,7 +38,7 @@ public final class Column {
     /** Adds shapes as they are, moved. */
     public Column add(List<? extends Shape> block) {
         Bounds room = Extent.of(block);
-        if (room.width() > WIDTH || room.height() > HEIGHT) {
+        if (room.width() > WIDTH + ROUNDING || room.height() > HEIGHT + ROUNDING) {
             turn();
             pages.add(List.copyOf(block));
         } else {

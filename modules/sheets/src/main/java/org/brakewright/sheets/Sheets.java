@@ -10,6 +10,9 @@ import org.brakewright.findings.Assessment;
 import org.brakewright.findings.Finding;
 import org.brakewright.findings.State;
 import org.brakewright.sheets.balance.BarSheet;
+import org.brakewright.sheets.lines.BendSheet;
+import org.brakewright.sheets.lines.CutSheet;
+import org.brakewright.sheets.lines.FittingSheet;
 import org.brakewright.sheets.pedal.ArmSheet;
 import org.brakewright.sheets.pedal.RodSheet;
 import org.brakewright.sheets.shop.FlatSheet;
@@ -42,7 +45,10 @@ public final class Sheets {
                         RodSheet.of(assessment),
                         BarSheet.of(assessment).stream().toList(),
                         FlatSheet.of(assessment),
-                        SaddleSheet.of(assessment))
+                        SaddleSheet.of(assessment),
+                        BendSheet.of(assessment),
+                        CutSheet.of(assessment).stream().toList(),
+                        FittingSheet.of(assessment).stream().toList())
                 .flatMap(List::stream)
                 .toList();
     }

@@ -27,7 +27,7 @@ public final class SheetsMaker {
 
     private static String advice(List<Sheet> sheets) {
         if (sheets.isEmpty()) {
-            return "No sheet can be drawn yet: give the pedal as a mechanism, the pushrods, or parts under shop.";
+            return "No sheet can be drawn yet: give the pedal as a mechanism, the pushrods, parts under shop, or the routes under plumbing.";
         }
         long forbidden = sheets.stream().filter(Sheet::forbidden).count();
         String stamped = forbidden == 0
