@@ -49,7 +49,7 @@ public final class Column {
 
     /** Adds a line of larger words that stays with what follows. */
     public Column heading(String words) {
-        keep(GAP + HEADING + GAP + LEAST_ROWS * ROW);
+        keep(GAP + Wrap.LINE_FEED * HEADING + GAP + (1 + LEAST_ROWS) * ROW);
         return add(List.of(Text.of(new Point(0, 0), HEADING, words)));
     }
 
@@ -104,7 +104,7 @@ public final class Column {
 
     /** Begins a new page when less than {@code height} is left on this one. */
     private void keep(double height) {
-        if (bottom - height < -HEIGHT - GAP) {
+        if (bottom - height < -HEIGHT - ROUNDING) {
             turn();
         }
     }

@@ -5,12 +5,16 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import java.util.stream.Stream;
+import org.brakewright.drawing.Bounds;
+import org.brakewright.drawing.Drawing;
+import org.brakewright.drawing.Extent;
 import org.brakewright.drawing.Figure;
 import org.brakewright.drawing.LineKind;
 import org.brakewright.drawing.Point;
 import org.brakewright.drawing.Polyline;
 import org.brakewright.drawing.Shape;
 import org.brakewright.drawing.Table;
+import org.brakewright.drawing.Text;
 import org.brakewright.drawing.Vertex;
 import org.brakewright.sheets.Drawn;
 import org.brakewright.sheets.Examples;
@@ -145,9 +149,18 @@ class LineSheetsTest {
         assertThat(Drawn.of(Examples.sheet(wrong, "fittings")).words()).anyMatch(word -> word.startsWith("NO: "));
     }
 
+    /** 172 mm by 212 mm is what an upright page of A4 or letter shows between its strips. */
     @Test
-    void aPageHoldsMoreThanOneTable() {
-        assertThat(Examples.sheet(CAR, "fittings").drawings()).hasSizeLessThan(4);
+    void tablesAreBrokenAtTheEndOfAPageAndHeadingsStayWithThem() {
+        List<Drawing> pages = Examples.sheet(CAR, "fittings").drawings();
+        assertThat(pages).hasSizeBetween(2, 3).allSatisfy(page -> {
+            Bounds room = Extent.of(page.shapes());
+            assertThat(room.width()).isLessThan(172.001);
+            assertThat(room.height()).isLessThan(212.001);
+        });
+        assertThat(pages)
+                .extracting(page -> ((Figure) page.shapes().getLast()).shapes().getFirst())
+                .noneMatch(shape -> shape instanceof Text text && text.height() > 3);
     }
 
     @Test
