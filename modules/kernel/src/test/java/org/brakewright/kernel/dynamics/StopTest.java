@@ -79,6 +79,29 @@ class StopTest {
         agrees(StoppingDistance.distance(speed, deceleration), 62.5, 62.5, 0.05);
     }
 
+    /** Row D1, VERIFIED: T. H. Wentzell, Machine Design, example 16.5. 3,500 lb from 73 ft/s at 20 ft/s2; the book rounds the time to 3.7 s. */
+    @Test
+    void stopsTheCarOfD1() {
+        double mass = 3500 / FEET_G;
+        agrees(StoppingDistance.energy(mass, 73), 289619.5652173913, 289619.57, 0.005);
+        double time = StoppingDistance.time(73, 20);
+        assertThat(time).isCloseTo(3.65, within(1e-12));
+        double power = StoppingDistance.meanPower(mass, 73, 20) / 550;
+        agrees(power, 144.2688245, 144.269, 0.0005);
+        assertThat(power * time / 3.7).isCloseTo(142.32, within(0.005));
+    }
+
+    /** Row D2, VERIFIED: U. C. Jindal, Machine Design, example 23-5. 1,100 kg from 65 km/h in 4 s, 10 % in turning parts, four wheels of 220 mm. */
+    @Test
+    void stopsTheCarOfD2() {
+        double speed = 65 / 3.6;
+        double distance = StoppingDistance.distance(speed, speed / 4);
+        agrees(distance, 36.11111111111111, 36.11, 0.005);
+        double energy = StoppingDistance.energy(1.1 * 1100 / 4, speed);
+        agrees(energy, 49307.96682, 49307.97, 0.005);
+        agrees(new RollingWheel(0.22).torque(energy / distance), 300.3993056, 300.4, 0.05);
+    }
+
     /**
      * FMVSS 135 and UN R13-H as given in standards sections 1.2 and 3.3 (coefficients from memory; arithmetic checked there): limit in m at
      * 100 km/h and the steady deceleration the quadratic term stands for, as printed.

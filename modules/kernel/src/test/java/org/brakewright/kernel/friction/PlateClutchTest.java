@@ -32,7 +32,9 @@ class PlateClutchTest {
         assertPrinted(force, "1759.3");
         assertPrinted(torque, "44.33");
         assertPrinted(torque * speed, "1393");
-        assertPrinted(speed * 7.2 / torque, "5.1");
+        double time = speed * 7.2 / torque;
+        assertPrinted(time, "5.1");
+        assertPrinted(torque * (speed * time - speed * time / 2), "3553.06");
         assertPrinted(new PlateClutch(2, 0.28, 0.070, 0.110).torque(force, UNIFORM_WEAR), "88.6683");
     }
 
