@@ -21,6 +21,8 @@ import org.brakewright.model.resolved.ResolvedClutch;
 import org.brakewright.model.resolved.ResolvedClutch.Limits;
 import org.brakewright.model.resolved.ResolvedClutch.Rest;
 import org.brakewright.model.resolved.ResolvedClutch.Slave;
+import org.brakewright.quantity.QuantityWriter;
+import org.brakewright.quantity.Unit;
 import org.jspecify.annotations.Nullable;
 
 /** Completes the clutch from its pedal to the release bearing. */
@@ -169,7 +171,7 @@ final class ResolveClutch {
                     path,
                     Values.written(given),
                     "That is more than the whole stroke of the slave gives at the bearing.",
-                    "less than the slave's stroke over the fork ratio");
+                    "at most the slave's stroke over the fork ratio, " + QuantityWriter.write(way, Unit.MILLIMETRE));
         }
     }
 }

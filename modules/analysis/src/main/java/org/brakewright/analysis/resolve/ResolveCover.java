@@ -14,6 +14,8 @@ import org.brakewright.model.clutch.ReleasePoints;
 import org.brakewright.model.clutch.SpringDimensions;
 import org.brakewright.model.resolved.ResolvedClutch;
 import org.brakewright.model.resolved.ResolvedClutch.Spring;
+import org.brakewright.quantity.QuantityWriter;
+import org.brakewright.quantity.Unit;
 
 /** Completes the clutch's cover and plate. */
 final class ResolveCover {
@@ -89,7 +91,7 @@ final class ResolveCover {
                     path,
                     Values.written(cover.mostBearingTravel()),
                     "The cover allows no more bearing travel than it needs to free the plate.",
-                    "more than the travel that frees it");
+                    "more than the travel that frees it, " + QuantityWriter.write(needed, Unit.MILLIMETRE));
         }
         return most;
     }

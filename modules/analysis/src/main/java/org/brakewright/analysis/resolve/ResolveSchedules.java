@@ -13,6 +13,8 @@ import org.brakewright.model.heat.Snubs;
 import org.brakewright.model.heat.SpeedLog;
 import org.brakewright.model.resolved.ResolvedSchedule;
 import org.brakewright.model.resolved.ResolvedSchedule.Leg;
+import org.brakewright.quantity.QuantityWriter;
+import org.brakewright.quantity.Unit;
 import org.jspecify.annotations.Nullable;
 
 /** Turns schedules into legs of evenly changing speed. */
@@ -82,7 +84,7 @@ final class ResolveSchedules {
                     snubs.interval().path(),
                     Values.written(snubs.interval()),
                     "The next snub would begin before this one has ended.",
-                    "more than the time of a snub");
+                    "more than the time of a snub, " + QuantityWriter.write(snub.duration(), Unit.SECOND));
             return List.of();
         }
         return repeated(snub, whole(snubs.count()), interval);
@@ -139,7 +141,7 @@ final class ResolveSchedules {
                         event.start().path(),
                         Values.written(event.start()),
                         "This event begins before the one above has ended: events stand in the order in which they happen.",
-                        "a start after the end of the event above");
+                        "not before the end of the event above, at " + QuantityWriter.write(time, Unit.SECOND));
                 return List.of();
             }
             add(legs, start - time, speed, from);

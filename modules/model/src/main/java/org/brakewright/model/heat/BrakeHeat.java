@@ -98,8 +98,8 @@ public record BrakeHeat(
         @Asked(
                 label = "most temperature of disc or drum",
                 dimension = TEMPERATURE,
-                least = 400.0,
-                most = 1200.0,
+                least = 373.15,
+                most = 1273.15,
                 why = "iron glows and cracks within this",
                 how = "From the part sheet or your own experience.")
         @Nullable
@@ -128,8 +128,8 @@ public record BrakeHeat(
         @Asked(
                 label = "most temperature of pad or lining",
                 dimension = TEMPERATURE,
-                least = 400.0,
-                most = 1300.0,
+                least = 373.15,
+                most = 1323.15,
                 why = "friction material burns within this",
                 how = "From the maker's sheet.")
         @Nullable
@@ -138,8 +138,8 @@ public record BrakeHeat(
         @Asked(
                 label = "temperature from which friction falls",
                 dimension = TEMPERATURE,
-                least = 350.0,
-                most = 1200.0,
+                least = 343.15,
+                most = 1273.15,
                 why = "it lies between a warm and a burning lining",
                 how =
                         "From the maker's curve; without a curve friction falls in a straight line from here to the hot friction at the limit.")

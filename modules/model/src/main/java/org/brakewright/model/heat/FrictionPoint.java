@@ -12,8 +12,8 @@ public record FrictionPoint(
         @Asked(
                 label = "temperature of the disc or drum",
                 dimension = TEMPERATURE,
-                least = 230.0,
-                most = 1300.0,
+                least = 223.15,
+                most = 1323.15,
                 why = "curves of linings lie within this")
         @Required("From the maker's curve.")
         Given temperature,

@@ -22,8 +22,8 @@ public record Heat(
         @Asked(
                 label = "air temperature",
                 dimension = TEMPERATURE,
-                least = 240.0,
-                most = 330.0,
+                least = 233.15,
+                most = 333.15,
                 why = "it is the air of a day on earth",
                 how = "What the brakes are at when a schedule begins.")
         @Nullable

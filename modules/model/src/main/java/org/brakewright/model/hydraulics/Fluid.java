@@ -35,8 +35,8 @@ public record Fluid(
         @Asked(
                 label = "dry boiling point",
                 dimension = TEMPERATURE,
-                least = 400.0,
-                most = 650.0,
+                least = 393.15,
+                most = 653.15,
                 why = "brake fluids boil within this",
                 how = "From the bottle; else the least of the grade is taken.")
         @Nullable
@@ -45,8 +45,8 @@ public record Fluid(
         @Asked(
                 label = "wet boiling point",
                 dimension = TEMPERATURE,
-                least = 380.0,
-                most = 600.0,
+                least = 373.15,
+                most = 603.15,
                 why = "brake fluids with water in them boil within this",
                 how = "From the bottle; else the least of the grade is taken.")
         @Nullable

@@ -17,7 +17,8 @@ public record Stops(
                 dimension = SPEED,
                 least = 5.0,
                 most = 100.0,
-                why = "below walking pace there is nothing to stop, and no test stops from more than 360 km/h")
+                why =
+                        "slower than 18 km/h a stop is over before the brakes have built up, and no test stops from more than 360 km/h")
         @Nullable
         Given speed,
 
