@@ -86,7 +86,7 @@ export interface Verdict {
 
 /** One headline number with its limit. */
 export interface Card {
-  key: 'effort' | 'travel' | 'balance' | 'margin';
+  key: 'effort' | 'travel' | 'balance' | 'margin' | 'clutch';
   label: string;
   value: string;
   /** "limit 445 N, common practice" */
