@@ -21,7 +21,7 @@ export interface FeelChart {
 
 export interface Series {
   label: string;
-  style: 'front' | 'rear' | 'ideal' | 'limit' | 'case_1' | 'case_2' | 'case_3' | 'case_4';
+  style: 'front' | 'rear' | 'ideal' | 'limit' | 'case_1' | 'case_2' | 'case_3' | 'case_4' | 'case_5' | 'case_6';
   x: number[];
   /** null: no value there. */
   y: (number | null)[];

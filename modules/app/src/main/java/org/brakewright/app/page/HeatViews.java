@@ -98,8 +98,8 @@ public final class HeatViews {
         List<PageView.Series> series = new ArrayList<>(List.of(
                 series("front rotor", "front", schedule, HeatSample::frontRotorK),
                 series("rear rotor", "rear", schedule, HeatSample::rearRotorK),
-                series("front linings", "case_1", schedule, HeatSample::frontLiningK),
-                series("rear linings", "case_2", schedule, HeatSample::rearLiningK),
+                series("front linings", "case_5", schedule, HeatSample::frontLiningK),
+                series("rear linings", "case_6", schedule, HeatSample::rearLiningK),
                 series("front fluid", "case_3", schedule, HeatSample::frontFluidK),
                 series("rear fluid", "case_4", schedule, HeatSample::rearFluidK)));
         double end = schedule.samples().getLast().timeS() / MINUTE;
