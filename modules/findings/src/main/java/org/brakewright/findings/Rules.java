@@ -31,6 +31,12 @@ import org.brakewright.findings.rules.FluidBoiling;
 import org.brakewright.findings.rules.FrontFirst;
 import org.brakewright.findings.rules.FrontShare;
 import org.brakewright.findings.rules.HotBalance;
+import org.brakewright.findings.rules.LineAir;
+import org.brakewright.findings.rules.LineBurst;
+import org.brakewright.findings.rules.LineClearance;
+import org.brakewright.findings.rules.LineClips;
+import org.brakewright.findings.rules.LineJoint;
+import org.brakewright.findings.rules.LineStraights;
 import org.brakewright.findings.rules.LiningTemperature;
 import org.brakewright.findings.rules.MasterStroke;
 import org.brakewright.findings.rules.OverCentre;
@@ -70,6 +76,12 @@ public final class Rules {
             new RodLength(),
             new RodAngle(),
             new RodThread(),
+            new LineJoint(),
+            new LineBurst(),
+            new LineStraights(),
+            new LineClearance(),
+            new LineAir(),
+            new LineClips(),
             new PartRating(),
             new DrumSelfLock(),
             new DrumSensitivity(),

@@ -83,7 +83,9 @@ final class Written {
             values.add(next);
             next = value(element, path + "[" + values.size() + "]");
         }
-        return List.copyOf(values);
+        return values.isEmpty() && component.getAnnotatedType().isAnnotationPresent(Nullable.class)
+                ? null
+                : List.copyOf(values);
     }
 
     private static Given given(String path, String written) {

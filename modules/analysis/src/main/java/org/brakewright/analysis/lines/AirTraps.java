@@ -50,7 +50,10 @@ final class AirTraps {
         for (int i = 0; i < nodes.size(); i++) {
             highest.add(i);
         }
-        highest.sort(Comparator.comparingDouble((Integer i) -> height(i)).reversed());
+        // A part stands where its tube ends: of two as high, the one with the fewest ways on tells the trap.
+        highest.sort(Comparator.comparingDouble((Integer i) -> height(i))
+                .reversed()
+                .thenComparingInt(i -> nodes.get(i).next().size()));
         for (int i : highest) {
             double rise = height(i) - best[i];
             if (rise > least && !told[i]) {

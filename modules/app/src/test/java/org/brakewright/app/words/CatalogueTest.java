@@ -105,7 +105,7 @@ class CatalogueTest {
     private static Set<String> sentenceKeys() {
         Pattern sentence = Pattern.compile("[a-z_]+\\.("
                 + Arrays.stream(State.values()).map(FindingWords::key).collect(Collectors.joining("|"))
-                + ")(\\.[a-z_]+)?");
+                + ")(\\.[a-z_0-9]+)?");
         return FINDINGS.keys().stream()
                 .filter(key ->
                         !key.startsWith("state.") && sentence.matcher(key).matches())

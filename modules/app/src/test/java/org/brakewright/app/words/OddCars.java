@@ -264,6 +264,32 @@ final class OddCars {
             "stops.rise=0.05 s & apply.balance_bar.offset=3 mm",
             "stops.peak_slip=0.3 & apply.balance_bar.offset=5 mm");
 
+    private static final String END = "plumbing.tubes[0].end.";
+
+    private static final List<String> ROUTED = List.of(
+            END + "form=single_37",
+            END + "form=convex",
+            END + "form=iso_double",
+            END + "form=banjo",
+            END + "form=single_45",
+            END + "form=compression & " + END + "seat=ferrule",
+            END + "port_thread=m10x1",
+            END + "port_thread=m14x1_5",
+            "plumbing.tubes[0].outside_diameter=6 mm & " + END + "nut=unf_7_16_24 & " + END + "port_thread=unf_7_16_24",
+            "plumbing.hoses[0].end.form=female",
+            "plumbing.tubes[0].wall=0.89 mm",
+            "intent.panic_push=2500 N",
+            "intent.panic_push=2500 N & plumbing.tubes[0].wall=0.3 mm",
+            "plumbing.bender.first_grip=190 mm",
+            "plumbing.nut_straight=140 mm",
+            "plumbing.obstacles[2].from.left=490 mm",
+            "plumbing.obstacles[1].radius=320 mm",
+            "plumbing.obstacles[0].radius=140 mm",
+            "plumbing.tubes[0].points[1].up=600 mm & plumbing.tubes[0].clips=[150 mm]",
+            "plumbing.parts[10].bleeder=no",
+            "plumbing.tubes[0].clips=",
+            "plumbing.tubes[3].clips=[250 mm, 500 mm, 800 mm, 1000 mm, 1300 mm, 1600 mm, 1900 mm, 2150 mm, 2400 mm]");
+
     private static final List<Facts> FACTS = Stream.of(
                     changed("hill-climber", EVERY_CAR),
                     changed("hill-climber", TWIN),
@@ -277,6 +303,7 @@ final class OddCars {
                     changed("shop-pickup", PLUMBED),
                     changed("hill-climber", PLUMBED_DISCS),
                     changed("hill-climber", BARS),
+                    changed("hill-climber", ROUTED),
                     changed("heavy-tourer", MECHANISMS),
                     changed("hill-climber", HOT_DISCS),
                     changed("hill-climber", CLUTCHED),

@@ -147,6 +147,8 @@ class LineSheetsTest {
         assertThat(Drawn.of(Examples.sheet(wrong, "bend-1")).words())
                 .anyMatch(word -> word.startsWith("NO: cone angle differs"));
         assertThat(Drawn.of(Examples.sheet(wrong, "fittings")).words()).anyMatch(word -> word.startsWith("NO: "));
+        assertThat(Examples.sheet(wrong, "bend-1").drawing().stamp()).isEqualTo("DO NOT CUT: line_joint");
+        assertThat(Examples.sheet(wrong, "bend-2").forbidden()).isFalse();
     }
 
     /** 172 mm by 212 mm is what an upright page of A4 or letter shows between its strips. */
