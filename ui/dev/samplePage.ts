@@ -138,6 +138,7 @@ export function samplePage(units: UnitSystem): Page {
     bar,
     pedal,
     clutch: null,
+    lines: [{ caption: 'Joints', columns: ['line', 'fits'], rows: [['front tube', 'yes']] }],
     heat: {
       note: 'Where published branches change over they are blended.',
       table: {

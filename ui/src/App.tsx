@@ -93,6 +93,14 @@ function Workbench({ page }: { page: Page }) {
             </section>
             {page.clutch && <ClutchPanel clutch={page.clutch} />}
             {page.heat && <OverTimePanel id="heat" title="Heat" followed={page.heat} />}
+            {page.lines.length > 0 && (
+              <section aria-labelledby="lines-title">
+                <h2 id="lines-title">Lines</h2>
+                {page.lines.map((table) => (
+                  <DataTable key={table.caption} table={table} />
+                ))}
+              </section>
+            )}
             <StopsPanel />
             <SpreadPanel />
             <SpacePanel />

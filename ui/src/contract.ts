@@ -58,6 +58,8 @@ export interface Page {
   clutch: Clutch | null;
   /** How hot the brakes get; null when no schedule is given. */
   heat: OverTime | null;
+  /** Tubes, bends, cuts, joints, bleeding; empty when no routes are told. */
+  lines: Table[];
 }
 
 /** The clutch over its pedal's travel, new and worn, and where that travel goes until a new plate is free. */

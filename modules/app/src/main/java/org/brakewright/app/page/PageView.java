@@ -35,7 +35,8 @@ public record PageView(
         @Nullable BarView bar,
         PedalView pedal,
         @Nullable Clutch clutch,
-        @Nullable OverTime heat) {
+        @Nullable OverTime heat,
+        List<Table> lines) {
 
     /** The verdict. */
     public record Verdict(String state, String word, String sentence, Counts counts) {}

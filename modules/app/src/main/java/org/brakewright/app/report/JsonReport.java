@@ -61,7 +61,8 @@ public final class JsonReport {
                 analysis.clutch(),
                 analysis.heat(),
                 analysis.stops(),
-                analysis.shop());
+                analysis.shop(),
+                analysis.lines());
     }
 
     private static Result.FindingText finding(Finding finding) {

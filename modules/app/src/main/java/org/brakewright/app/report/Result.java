@@ -13,6 +13,7 @@ import org.brakewright.analysis.failure.Failure;
 import org.brakewright.analysis.feel.Feel;
 import org.brakewright.analysis.heat.HeatState;
 import org.brakewright.analysis.ledger.Headline;
+import org.brakewright.analysis.lines.LinesState;
 import org.brakewright.analysis.parking.ParkingState;
 import org.brakewright.analysis.pedal.PedalState;
 import org.brakewright.analysis.reservoir.DrainBack;
@@ -57,6 +58,7 @@ import org.jspecify.annotations.Nullable;
  * @param heat how hot the brakes get; null when no schedule is given
  * @param stopsOverTime followed over time; empty when none is asked for
  * @param shop flat patterns and saddles; null when nothing is folded or joined
+ * @param lines tubes, hoses, joints, cuts, air and bleeding; null when no routes are told
  */
 public record Result(
         int resultFormat,
@@ -87,7 +89,8 @@ public record Result(
         @Nullable ClutchState clutch,
         @Nullable HeatState heat,
         List<Stop> stopsOverTime,
-        @Nullable ShopState shop) {
+        @Nullable ShopState shop,
+        @Nullable LinesState lines) {
 
     /**
      * The verdict.

@@ -14,6 +14,7 @@ import org.brakewright.app.page.FailureTable;
 import org.brakewright.app.page.FeelView;
 import org.brakewright.app.page.HeatViews;
 import org.brakewright.app.page.LedgerRows;
+import org.brakewright.app.page.LineTables;
 import org.brakewright.app.page.PageView;
 import org.brakewright.app.page.ParkingTable;
 import org.brakewright.app.page.PedalMaker;
@@ -114,6 +115,7 @@ public final class TextReport {
         all.addAll(new BalanceTables(show, assessment).all());
         add(all, new ClutchPanel(show).table(assessment.analysis()));
         add(all, new ClutchPanel(show).lossTable(assessment.analysis()));
+        all.addAll(new LineTables(show).of(assessment.analysis()));
         add(all, new HeatViews(show).table(assessment));
         add(all, new StopViews(show).table(assessment.analysis().stops()));
         return all;

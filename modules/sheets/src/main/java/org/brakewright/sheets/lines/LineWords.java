@@ -6,14 +6,14 @@ import java.util.regex.Pattern;
 import org.brakewright.analysis.lines.Misfit;
 
 /** The trade's words for what a line is made of. */
-final class LineWords {
+public final class LineWords {
     private static final Pattern UNIFIED = Pattern.compile("unf_(\\d+)_(\\d+)_(\\d+)");
     private static final Pattern METRIC = Pattern.compile("m(\\d+)x(\\d+)(?:_(\\d+))?");
 
     private LineWords() {}
 
     /** "3/8-24 UNF", "M10 x 1". */
-    static String thread(String key) {
+    public static String thread(String key) {
         Matcher unified = UNIFIED.matcher(key);
         if (unified.matches()) {
             return unified.group(1) + "/" + unified.group(2) + "-" + unified.group(3) + " UNF";
@@ -27,7 +27,7 @@ final class LineWords {
     }
 
     /** How an end is formed. */
-    static String form(String key) {
+    public static String form(String key) {
         return switch (key) {
             case "double_45" -> "double flare 45°";
             case "single_45" -> "single flare 45°";
@@ -40,7 +40,7 @@ final class LineWords {
     }
 
     /** Why an end must not be screwed in. */
-    static String misfit(Misfit misfit) {
+    public static String misfit(Misfit misfit) {
         return switch (misfit) {
             case CONE_ANGLE -> "cone angle differs";
             case CONVEX_SEAT -> "convex flare and seat do not pair";
@@ -57,7 +57,7 @@ final class LineWords {
     }
 
     /** A key as words: "hose_bracket" is "hose bracket". */
-    static String plain(String key) {
+    public static String plain(String key) {
         return key.toLowerCase(Locale.ROOT).replace('_', ' ');
     }
 }
