@@ -96,9 +96,13 @@ function Workbench({ page }: { page: Page }) {
             {page.lines.length > 0 && (
               <section aria-labelledby="lines-title">
                 <h2 id="lines-title">Lines</h2>
-                {page.lines.map((table) => (
-                  <DataTable key={table.caption} table={table} />
-                ))}
+                <DataTable table={page.lines[0]!} />
+                <details class="fold small">
+                  <summary>Bends, cuts, joints, bleeding</summary>
+                  {page.lines.slice(1).map((table) => (
+                    <DataTable key={table.caption} table={table} />
+                  ))}
+                </details>
               </section>
             )}
             <StopsPanel />
