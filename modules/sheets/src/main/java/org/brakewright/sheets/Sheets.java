@@ -13,6 +13,7 @@ import org.brakewright.sheets.balance.BarSheet;
 import org.brakewright.sheets.lines.BendSheet;
 import org.brakewright.sheets.lines.CutSheet;
 import org.brakewright.sheets.lines.FittingSheet;
+import org.brakewright.sheets.lines.SchematicSheet;
 import org.brakewright.sheets.pedal.ArmSheet;
 import org.brakewright.sheets.pedal.RodSheet;
 import org.brakewright.sheets.shop.FlatSheet;
@@ -46,6 +47,7 @@ public final class Sheets {
                         BarSheet.of(assessment).stream().toList(),
                         FlatSheet.of(assessment),
                         SaddleSheet.of(assessment),
+                        SchematicSheet.of(assessment).stream().toList(),
                         BendSheet.of(assessment),
                         CutSheet.of(assessment).stream().toList(),
                         FittingSheet.of(assessment).stream().toList())
