@@ -48,6 +48,9 @@ function Workbench({ page }: { page: Page }) {
       <a class="skip" href="#results">
         Skip to the results
       </a>
+      <a class="skip" href="#inputs">
+        Skip to the inputs
+      </a>
       <TopBar page={page} />
       <NoticeBar />
       <main id="results" tabIndex={-1}>

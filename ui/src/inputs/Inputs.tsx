@@ -4,7 +4,7 @@ import { Field } from './Field.tsx';
 /** Everything the build file can hold, section by section. */
 export function Inputs({ sections }: { sections: Section[] }) {
   return (
-    <section class="inputs" aria-labelledby="inputs-title">
+    <section class="inputs" id="inputs" tabIndex={-1} aria-labelledby="inputs-title">
       <h2 id="inputs-title">Inputs</h2>
       <p>
         Type a value as it stands on the part or the tape, with its unit: <code>7/8 in</code>, <code>97.5 in</code>,{' '}

@@ -7,6 +7,8 @@ import static org.brakewright.analysis.resolve.Default.practice;
 final class MountDefaults {
     static final Default PAD_OFFSET = estimate(0, -0.04, 0.04, "pads are bent toward the driver as the footwell asks");
 
+    static final Default LEAN = estimate(0, -0.35, 0.35, "a hung arm stands about plumb at rest");
+
     static final Default FUNCTION =
             practice(500, 400, 600, "most that type tests let a driver push, and the force of makers' checks in use");
 

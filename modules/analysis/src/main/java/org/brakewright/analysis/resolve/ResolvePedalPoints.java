@@ -4,16 +4,21 @@ import static java.util.Objects.requireNonNull;
 
 import java.util.List;
 import java.util.Optional;
+import org.brakewright.model.Given;
 import org.brakewright.model.mount.Arm;
 import org.brakewright.model.mount.Mount;
+import org.brakewright.model.pedal.Linkage;
 import org.brakewright.model.pedal.Mechanism;
 import org.brakewright.model.pedal.Pedal;
 import org.brakewright.model.resolved.ResolvedMount.PedalPoints;
 import org.brakewright.model.resolved.ResolvedMount.Place;
 import org.brakewright.model.resolved.ResolvedMount.Profile;
 
-/** Places the pedal on its mount: from its mechanism, else from the points that stand with the arm. */
+/** Places the pedal on its mount: from its mechanism or linkage, else from the points that stand with the arm. */
 final class ResolvePedalPoints {
+    /** Of a rod whose direction alone is known, m; its length changes no force. */
+    private static final double ROD = 0.1;
+
     private final Values values;
     private final MountPoints points;
     private final MountMaterials materials;
@@ -27,27 +32,44 @@ final class ResolvePedalPoints {
     Optional<PedalPoints> points(Mount mount, Pedal pedal) {
         Arm arm = mount.arm();
         Place pivot = points.place(mount.pivot());
+        Mechanism mechanism = pedal.mechanism();
+        Linkage linkage = pedal.linkage();
+        if (contradicts(arm, pedal)) {
+            return Optional.empty();
+        }
+        if (mechanism != null) {
+            return Optional.of(known(mechanism, arm, pivot));
+        }
+        return Optional.of(linkage != null ? leaning(linkage, arm, pivot) : written(arm, pivot));
+    }
+
+    private boolean contradicts(Arm arm, Pedal pedal) {
+        String known = pedal.mechanism() != null ? "pedal.mechanism" : "pedal.linkage";
+        boolean elsewhere = pedal.mechanism() != null || pedal.linkage() != null;
         boolean placed = arm.pad() != null && arm.pin() != null && arm.socket() != null;
         boolean anyPlaced = arm.pad() != null || arm.pin() != null || arm.socket() != null;
-        Mechanism mechanism = pedal.mechanism();
-        if (mechanism == null ? !placed : anyPlaced) {
+        if (elsewhere ? anyPlaced : !placed) {
             values.problem(
                     "mount.arm",
                     "",
-                    mechanism == null
-                            ? "Where pad, pin and the rod's far end lie is not told, so nobody knows how the pedal pulls at its pivot."
-                            : "Pad, pin and the rod's far end are told twice, here and by pedal.mechanism.",
-                    mechanism == null ? "pad, pin and socket, or pedal.mechanism" : "keep pedal.mechanism");
-            return Optional.empty();
+                    elsewhere
+                            ? "Pad, pin and the rod's far end are told twice, here and by " + known + "."
+                            : "Where pad, pin and the rod's far end lie is not told, so nobody knows how the pedal pulls at its pivot.",
+                    elsewhere ? "keep " + known : "pad, pin and socket, or pedal.linkage or pedal.mechanism");
+            return true;
         }
-        if (mechanism == null && arm.padOffset() != null) {
-            values.problem(
-                    "mount.arm.pad_offset",
-                    Values.written(arm.padOffset()),
-                    "How far the pad stands aside is told twice, here and by mount.arm.pad.",
-                    "keep mount.arm.pad");
+        if (!elsewhere && arm.padOffset() != null) {
+            twice("mount.arm.pad_offset", arm.padOffset(), "How far the pad stands aside", "mount.arm.pad");
         }
-        return Optional.of(mechanism == null ? written(arm, pivot) : known(mechanism, arm, pivot));
+        if (arm.lean() != null && pedal.linkage() == null) {
+            twice("mount.arm.lean", arm.lean(), "How the arm leans", elsewhere ? known : "mount.arm.pad");
+        }
+        return false;
+    }
+
+    private void twice(String path, Given given, String what, String other) {
+        values.problem(
+                path, Values.written(given), what + " is told twice, here and by " + other + ".", "keep " + other);
     }
 
     private PedalPoints written(Arm arm, Place pivot) {
@@ -61,14 +83,38 @@ final class ResolvePedalPoints {
     }
 
     private PedalPoints known(Mechanism known, Arm arm, Place pivot) {
-        double aside = values.take(arm.padOffset(), "mount.arm.pad_offset", MountDefaults.PAD_OFFSET);
         return new PedalPoints(
                 pivot,
-                from(pivot, values.need(known.padForward()), aside, values.need(known.padUp())),
+                from(pivot, values.need(known.padForward()), aside(arm), values.need(known.padUp())),
                 from(pivot, values.need(known.pinForward()), 0, values.need(known.pinUp())),
                 from(pivot, values.need(known.socketForward()), 0, values.need(known.socketUp())),
                 profile(arm),
                 materials.of(arm.material(), "mount.arm.material"));
+    }
+
+    /** Pin and pad on one line from the pivot; the rod goes forward, and up by its angle. */
+    private PedalPoints leaning(Linkage linkage, Arm arm, Place pivot) {
+        double lean = values.take(arm.lean(), "mount.arm.lean", MountDefaults.LEAN);
+        double s = Math.sin(lean);
+        double c = Math.cos(lean);
+        double pad = values.need(linkage.padArm());
+        double pin = values.need(linkage.pushrodArm());
+        double sense = c < 0 ? -1 : 1;
+        double rod = lean
+                + (sense < 0 ? Math.PI : 0)
+                + values.maybe(linkage.pushrodAngle()).orElse(0);
+        Place pinAt = from(pivot, pin * s, 0, -pin * c);
+        return new PedalPoints(
+                pivot,
+                from(pivot, pad * s, aside(arm), -pad * c),
+                pinAt,
+                from(pinAt, ROD * Math.cos(rod), 0, ROD * Math.sin(rod)),
+                profile(arm),
+                materials.of(arm.material(), "mount.arm.material"));
+    }
+
+    private double aside(Arm arm) {
+        return values.take(arm.padOffset(), "mount.arm.pad_offset", MountDefaults.PAD_OFFSET);
     }
 
     private Profile profile(Arm arm) {

@@ -139,6 +139,7 @@ class MountRefusedTest {
                 Mounts.BOX.without("pedal.mechanism").with("pedal.ratio: 5").without("mount.arm.pad_offset"),
                 "mount.arm",
                 "");
+        assertOnly(Mounts.BOX.with("mount.arm.lean: 5 deg"), "mount.arm.lean", "5 deg");
     }
 
     @Test

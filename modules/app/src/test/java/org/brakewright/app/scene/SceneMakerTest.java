@@ -15,27 +15,12 @@ import org.junit.jupiter.api.Test;
 
 /** Every number is a place in the example's build file, or follows from two of them as said. */
 class SceneMakerTest {
-    private static final String MOUNT = """
-
-            mount:
-              panel:
-                outline: [{across: -300 mm, up: -250 mm}, {across: 300 mm, up: -250 mm}, {across: 300 mm, up: 250 mm}, {across: -300 mm, up: 250 mm}]
-                thickness: 1.2 mm
-                material: mild_steel
-                edges: [clamped, clamped, clamped, clamped]
-                rake: 0 deg
-              pivot: {forward: -60 mm, left: 0 mm, up: 40 mm}
-              brackets:
-                - name: box
-                  carries: [pivot, masters]
-                  side: driver
-                  bolts: {diameter: 8 mm, pitch: 1.25 mm, grade: class_8_8, positions: [{across: -40 mm, up: -40 mm}, {across: 40 mm, up: -40 mm}, {across: 40 mm, up: 40 mm}, {across: -40 mm, up: 40 mm}], washer: 16 mm, clamped: 6 mm}
-              arm: {profile: {kind: flat_bar, width: 8 mm, height: 30 mm}, material: s355, pad: {forward: -60 mm, left: 0 mm, up: -228 mm}, pin: {forward: -60 mm, left: 0 mm, up: -14 mm}, socket: {forward: 30 mm, left: 0 mm, up: -14 mm}}
-            """;
+    private static final String CAR = Cars.text("hill-climber");
+    private static final String PLACE = "place_in_car: {forward: 0 mm, left: 320 mm, up: 500 mm}";
 
     @Test
     void tubesPartsAndSurroundingsStandWhereTheFilePutsThem() {
-        SceneView scene = scene(Cars.text("hill-climber"), UnitSystem.METRIC);
+        SceneView scene = scene(CAR, UnitSystem.METRIC);
         Body tube = body(scene, "tube:front master to tee");
         assertThat(tube.shape()).isEqualTo(Shape.ROD);
         assertThat(tube.points().subList(0, 3)).containsExactly(100.0, 350.0, 500.0);
@@ -46,25 +31,29 @@ class SceneMakerTest {
         assertThat(body(scene, "part:front tee").points()).containsExactly(600.0, 200.0, 240.0);
         assertThat(body(scene, "obstacle:gearbox").points()).containsExactly(0.0, -150.0, 200.0, -600.0, 80.0, 450.0);
         assertThat(place(scene, "front master to tee, corner 1")).containsExactly(250.0, 350.0, 500.0);
+    }
+
+    @Test
+    void aPedalWithoutAMountIsLeftOutAndTheAdviceSaysWhatToGive() {
+        SceneView scene = scene(CAR.replaceFirst("(?s)\nmount:.*?\n(?=plumbing:)", "\n"), UnitSystem.METRIC);
         assertThat(scene.bodies()).extracting(Body::group).doesNotContain(Group.PEDALS);
         assertThat(scene.advice()).contains("give the mount");
     }
 
     @Test
     void aPedalWithoutAPlaceAmongTheLinesIsLeftOutAndTheAdviceSaysWhy() {
-        SceneView scene = scene(Cars.text("hill-climber") + MOUNT, UnitSystem.METRIC);
+        SceneView scene = scene(CAR.replace(PLACE, ""), UnitSystem.METRIC);
         assertThat(scene.bodies()).extracting(Body::group).doesNotContain(Group.PEDALS);
         assertThat(scene.advice()).contains("mount.place_in_car");
     }
 
     @Test
     void aPlacedMountPutsThePedalAmongTheLines() {
-        String placed =
-                MOUNT.replace("  pivot:", "  place_in_car: {forward: 20 mm, left: 350 mm, up: 500 mm}\n  pivot:");
-        SceneView scene = scene(Cars.text("hill-climber") + placed, UnitSystem.METRIC);
-        // The pivot's place on the mount plus the place of the mount's zero.
-        assertThat(place(scene, "pedal pivot")).containsExactly(-40.0, 350.0, 540.0);
-        assertThat(place(scene, "middle of the brake pad")).containsExactly(-40.0, 350.0, 272.0);
+        SceneView scene = scene(CAR, UnitSystem.METRIC);
+        // The pivot's place on the mount plus the place of the mount's zero; the pad a pad arm of 268 mm below it, 10
+        // mm to the right.
+        assertThat(place(scene, "pedal pivot")).containsExactly(-106.0, 320.0, 554.0);
+        assertThat(place(scene, "middle of the brake pad")).containsExactly(-106.0, 310.0, 286.0);
         assertThat(scene.advice()).doesNotContain("left out");
     }
 

@@ -1,5 +1,6 @@
 package org.brakewright.model.mount;
 
+import static org.brakewright.quantity.Dimension.ANGLE;
 import static org.brakewright.quantity.Dimension.LENGTH;
 
 import org.brakewright.model.Asked;
@@ -8,7 +9,7 @@ import org.brakewright.model.Label;
 import org.brakewright.model.Required;
 import org.jspecify.annotations.Nullable;
 
-/** The pedal arm; with pedal.mechanism pad, pin and the rod's far end are known from there. */
+/** The pedal arm; with pedal.mechanism or pedal.linkage pad, pin and the rod's far end are known from there. */
 public record Arm(
         @Label("cross-section")
         @Required("Its shape and dimensions; the height lies in the plane in which the pedal swings.")
@@ -28,13 +29,22 @@ public record Arm(
         @Nullable
         Given padOffset,
 
-        @Label(value = "pad centre", how = "Pedal at rest; only without pedal.mechanism.") @Nullable
+        @Asked(
+                label = "lean of the arm from plumb",
+                dimension = ANGLE,
+                least = -3.2,
+                most = 3.2,
+                why = "that is all round",
+                how =
+                        "Only with pedal.linkage, pedal at rest: from hanging straight down, plus when the pad is further forward; 180 deg stands straight up.")
+        @Nullable
+        Given lean,
+
+        @Label(value = "pad centre", how = "Pedal at rest; only with pedal.ratio.") @Nullable
         Place pad,
 
-        @Label(value = "pushrod pin", how = "Or the bearing of the balance bar; only without pedal.mechanism.")
-        @Nullable
+        @Label(value = "pushrod pin", how = "Or the bearing of the balance bar; only with pedal.ratio.") @Nullable
         Place pin,
 
-        @Label(value = "rod's far end", how = "Where the rod sits in the piston; only without pedal.mechanism.")
-        @Nullable
+        @Label(value = "rod's far end", how = "Where the rod sits in the piston; only with pedal.ratio.") @Nullable
         Place socket) {}
