@@ -136,6 +136,7 @@ final class PlumbingFaults {
         LineGraph graph = new LineGraph(lines);
         List<Part> parts = lines.parts();
         for (int i = 0; i < parts.size(); i++) {
+            works(graph, "plumbing.parts[" + i + "]", parts.get(i));
             String name = parts.get(i).name();
             if (graph.fed(name) == null) {
                 values.problem(
@@ -151,6 +152,21 @@ final class PlumbingFaults {
                         "Two circuits meet at " + name + ": one leak would empty both.",
                         "lines of one circuit");
             }
+        }
+    }
+
+    /** A master that works nothing leaves its brakes to the other circuit: one leak would then empty all. */
+    private void works(LineGraph graph, String path, Part part) {
+        boolean works = lines.parts().stream()
+                .filter(other -> other.kind().works())
+                .map(other -> graph.fed(other.name()))
+                .anyMatch(fed -> fed != null && fed.circuit() == part.circuit());
+        if (part.kind() == PartKind.MASTER && !works) {
+            values.problem(
+                    path,
+                    part.name(),
+                    "No line leads from " + part.name() + " to a brake or a clutch: its circuit works nothing.",
+                    "a line from it to what it works");
         }
     }
 

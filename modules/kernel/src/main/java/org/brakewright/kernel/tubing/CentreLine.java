@@ -55,27 +55,39 @@ public record CentreLine(List<Point> points) {
 
     /**
      * The nearest place to an envelope. Along a straight piece the signed distance of a convex body is convex, so a
-     * golden section finds its least; pieces that cannot come nearer than what was found are passed over, since no
-     * distance changes faster than the place.
+     * golden section finds its least. The nearest of the chain's points is found first; pieces that cannot come nearer
+     * than what was found are passed over, since no distance changes faster than the place.
      */
     public Nearest nearest(Envelope envelope) {
-        Nearest best = new Nearest(envelope.distance(points.getFirst()), points.getFirst(), 0);
+        double[] distances = points.stream().mapToDouble(envelope::distance).toArray();
+        Nearest best = nearestPoint(distances);
         double along = 0;
-        double before = best.distance();
-        for (int i = 1; i < points.size(); i++) {
+        for (int i = 1; i < distances.length; i++) {
             Point from = points.get(i - 1);
             double length = points.get(i).minus(from).length();
-            double after = envelope.distance(points.get(i));
-            if ((before + after - length) / 2 < best.distance()) {
+            if ((distances[i - 1] + distances[i] - length) / 2 < best.distance()) {
                 double share = share(envelope, from, points.get(i));
                 Point at = between(from, points.get(i), share);
                 double distance = envelope.distance(at);
                 best = distance < best.distance() ? new Nearest(distance, at, along + share * length) : best;
             }
             along += length;
-            before = after;
         }
         return best;
+    }
+
+    private Nearest nearestPoint(double[] distances) {
+        int least = 0;
+        double before = 0;
+        double along = 0;
+        for (int i = 1; i < distances.length; i++) {
+            before += points.get(i).minus(points.get(i - 1)).length();
+            if (distances[i] < distances[least]) {
+                least = i;
+                along = before;
+            }
+        }
+        return new Nearest(distances[least], points.get(least), along);
     }
 
     private static double share(Envelope envelope, Point from, Point to) {

@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
+import java.util.Random;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
 /** Where a bent tube runs and what it comes near to; closed forms. */
@@ -64,6 +66,37 @@ class CentreLineTest {
                 straight.nearest(new Envelope.Cylinder(new Point(0.3, 0, -1), new Point(0.3, 0, 1), 0.025));
         assertThat(nearest.distance()).isCloseTo(-0.025, within(1e-7));
         assertThat(nearest.at().x()).isCloseTo(0.3, within(1e-6));
+    }
+
+    /** Brute force: 200 places on every piece of 60 seeded tubes; no place is nearer, and the nearest is no further off. */
+    @Test
+    void noPlaceIsNearer() {
+        Random random = new Random(6);
+        for (int tube = 0; tube < 60; tube++) {
+            CentreLine line = new CentreLine(
+                    Stream.generate(() -> place(random)).limit(12).toList());
+            for (Envelope envelope : List.of(
+                    new Envelope.Ball(place(random), 0.1),
+                    new Envelope.Box(new Point(-0.2, -0.1, -0.3), new Point(0.1, 0.2, 0.3)),
+                    new Envelope.Cylinder(place(random), place(random), 0.05))) {
+                double least = Double.POSITIVE_INFINITY;
+                double step = 0;
+                for (int i = 1; i < line.points().size(); i++) {
+                    Point from = line.points().get(i - 1);
+                    Point way = line.points().get(i).minus(from);
+                    step = Math.max(step, way.length() / 200);
+                    for (int part = 0; part <= 200; part++) {
+                        least = Math.min(least, envelope.distance(from.plus(way.times(part / 200.0))));
+                    }
+                }
+                double found = line.nearest(envelope).distance();
+                assertThat(found).isBetween(least - step / 2, least + 1e-9);
+            }
+        }
+    }
+
+    private static Point place(Random random) {
+        return new Point(random.nextGaussian(), random.nextGaussian(), random.nextGaussian());
     }
 
     @Test
