@@ -139,6 +139,13 @@ export function samplePage(units: UnitSystem): Page {
     pedal,
     clutch: null,
     lines: [{ caption: 'Joints', columns: ['line', 'fits'], rows: [['front tube', 'yes']] }],
+    mount: {
+      note: 'A foot of 500 N moves the brake pad 0.61 mm.',
+      tables: [
+        { caption: 'The same car with more on its panel', columns: ['panel', 'pad moves in use'], rows: [['bare, uncut', '64 mm']] },
+        { caption: 'Movement under the foot', columns: ['load', 'pad'], rows: [['in use', '0.61 mm']] },
+      ],
+    },
     heat: {
       note: 'Where published branches change over they are blended.',
       table: {

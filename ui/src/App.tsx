@@ -12,6 +12,7 @@ import { DataTable } from './parts/DataTable.tsx';
 import { Findings } from './parts/Findings.tsx';
 import { Headline } from './parts/Headline.tsx';
 import { Ledger } from './parts/Ledger.tsx';
+import { MountPanel } from './parts/MountPanel.tsx';
 import { NoticeBar } from './parts/NoticeBar.tsx';
 import { OverTimePanel } from './parts/OverTimePanel.tsx';
 import { SheetsPanel } from './parts/SheetsPanel.tsx';
@@ -96,6 +97,7 @@ function Workbench({ page }: { page: Page }) {
             </section>
             {page.clutch && <ClutchPanel clutch={page.clutch} />}
             {page.heat && <OverTimePanel id="heat" title="Heat" followed={page.heat} />}
+            {page.mount && <MountPanel mount={page.mount} />}
             {page.lines.length > 0 && (
               <section aria-labelledby="lines-title">
                 <h2 id="lines-title">Lines</h2>

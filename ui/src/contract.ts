@@ -60,6 +60,15 @@ export interface Page {
   heat: OverTime | null;
   /** Tubes, bends, cuts, joints, bleeding; empty when no routes are told. */
   lines: Table[];
+  /** What carries the brake pedal; null when none is told. */
+  mount: Mount | null;
+}
+
+/** The mount: how far it moves, and its tables, variants of the panel first. */
+export interface Mount {
+  /** The movement, and how far to trust it: sentences. */
+  note: string;
+  tables: Table[];
 }
 
 /** The clutch over its pedal's travel, new and worn, and where that travel goes until a new plate is free. */

@@ -25,6 +25,7 @@ import org.brakewright.analysis.clutch.ClutchStates;
 import org.brakewright.analysis.failure.Failures;
 import org.brakewright.analysis.heat.HeatStates;
 import org.brakewright.analysis.lines.LinesStates;
+import org.brakewright.analysis.mount.MountStates;
 import org.brakewright.analysis.parking.ParkingStates;
 import org.brakewright.analysis.pedal.PedalStates;
 import org.brakewright.analysis.pedal.TravelShare;
@@ -157,7 +158,8 @@ public final class Analyse {
                 clutch,
                 List.of(),
                 build.shop().map(ShopStates::of).orElse(null),
-                withTables ? LinesStates.of(build, LinesStates.Highest.of(panic, clutch)) : null);
+                withTables ? LinesStates.of(build, LinesStates.Highest.of(panic, clutch)) : null,
+                withTables ? MountStates.of(build) : null);
     }
 
     /** With a bar each piston gets its own thrust, else one rod pushes them both. */

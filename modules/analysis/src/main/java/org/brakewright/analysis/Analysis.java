@@ -10,6 +10,7 @@ import org.brakewright.analysis.clutch.ClutchState;
 import org.brakewright.analysis.failure.Failure;
 import org.brakewright.analysis.heat.HeatState;
 import org.brakewright.analysis.lines.LinesState;
+import org.brakewright.analysis.mount.MountState;
 import org.brakewright.analysis.parking.ParkingState;
 import org.brakewright.analysis.pedal.PedalState;
 import org.brakewright.analysis.reservoir.DrainBack;
@@ -47,6 +48,7 @@ import org.jspecify.annotations.Nullable;
  * @param stops followed over time; empty when not asked for, and until they were followed
  * @param shop flat patterns and saddles of what is folded and joined; null when not given
  * @param lines tubes, hoses and joints where routes are told; null when not given
+ * @param mount what carries the brake pedal; null when not told, and while many variants are tried
  */
 public record Analysis(
         double pedalRatio,
@@ -71,7 +73,8 @@ public record Analysis(
         @Nullable ClutchState clutch,
         List<Stop> stops,
         @Nullable ShopState shop,
-        @Nullable LinesState lines) {
+        @Nullable LinesState lines,
+        @Nullable MountState mount) {
 
     /** The same with stops followed over time. */
     public Analysis with(List<Stop> followed) {
@@ -98,7 +101,8 @@ public record Analysis(
                 clutch,
                 followed,
                 shop,
-                lines);
+                lines,
+                mount);
     }
 
     /**

@@ -41,17 +41,28 @@ final class Compliance {
 
     /** What loads do to the movement along themselves: for the loads of 1 N at the pad its movement, m/N. */
     double give(Wrench[] onBrackets) {
+        return between(onBrackets, onBrackets);
+    }
+
+    /** What some loads do to the movement along others, and the other way round. */
+    double between(Wrench[] some, Wrench[] others) {
+        double[] first = loads(some);
+        double[] second = loads(others);
+        double sum = 0;
+        for (int i = 0; i < first.length; i++) {
+            for (int j = 0; j < first.length; j++) {
+                sum += first[i] * motions[i][j] * second[j];
+            }
+        }
+        return sum;
+    }
+
+    private double[] loads(Wrench[] onBrackets) {
         double[] loads = new double[motions.length];
         for (int i = 0; i < onBrackets.length; i++) {
             put(loads, i, onBrackets[i].force(), onBrackets[i].moment());
         }
-        double sum = 0;
-        for (int i = 0; i < loads.length; i++) {
-            for (int j = 0; j < loads.length; j++) {
-                sum += loads[i] * motions[i][j] * loads[j];
-            }
-        }
-        return sum;
+        return loads;
     }
 
     /** The difference from a coarser one over the whole, both as root of the sum of squares. */

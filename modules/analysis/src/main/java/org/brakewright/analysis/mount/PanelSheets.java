@@ -62,6 +62,19 @@ final class PanelSheets {
         return beside;
     }
 
+    /** Of all sheets of a triangle, m. */
+    double thickness(Triangle triangle) {
+        return layers(triangle).stream().mapToDouble(Layer::thickness).sum();
+    }
+
+    /** Yield stress of the softest sheet of a triangle, Pa. */
+    double yieldStress(Triangle triangle) {
+        return layers(triangle).stream()
+                .mapToDouble(layer -> layer.material().yieldStress())
+                .min()
+                .orElseThrow();
+    }
+
     /** Kilograms of a plate beyond what it replaces. */
     static double mass(Plate plate, PanelMesh mesh, Structure structure) {
         double area = mesh.triangles().stream()

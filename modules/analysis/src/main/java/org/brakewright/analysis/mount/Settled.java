@@ -23,8 +23,26 @@ sealed interface Settled {
 
         /** Movement of the foot over its force through all but the pedal itself, m/N. */
         double give(Structure structure, PedalForces pedal) {
-            Wrench[] loads = new Wrench[places.size()];
-            Arrays.fill(loads, Wrench.NONE);
+            return compliance.give(loads(structure, pedal));
+        }
+
+        /**
+         * The same with a hinged bar from the pivot to something rigid.
+         *
+         * @param along the bar, of length one
+         * @param rate of the bar, N/m
+         */
+        double giveWithTie(Structure structure, PedalForces pedal, Vector3 along, double rate) {
+            Wrench[] tie = nothing();
+            int pivot = MountModel.pivotBracket(structure.brackets());
+            tie[pivot] = PedalForces.about(Wrench.ofForce(along), pedal.pivot(), places.get(pivot));
+            Wrench[] loads = loads(structure, pedal);
+            double moved = compliance.between(tie, loads);
+            return compliance.give(loads) - moved * moved * rate / (1 + rate * compliance.give(tie));
+        }
+
+        private Wrench[] loads(Structure structure, PedalForces pedal) {
+            Wrench[] loads = nothing();
             int pivot = MountModel.pivotBracket(structure.brackets());
             int masters = MountModel.mastersBracket(structure.brackets());
             loads[pivot] = PedalForces.about(pedal.atPivot(), pedal.pivot(), places.get(pivot));
@@ -32,7 +50,13 @@ sealed interface Settled {
             loads[masters] = new Wrench(
                     loads[masters].force().plus(thrust.force()),
                     loads[masters].moment().plus(thrust.moment()));
-            return compliance.give(loads);
+            return loads;
+        }
+
+        private Wrench[] nothing() {
+            Wrench[] loads = new Wrench[places.size()];
+            Arrays.fill(loads, Wrench.NONE);
+            return loads;
         }
     }
 

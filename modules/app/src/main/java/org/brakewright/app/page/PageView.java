@@ -36,10 +36,14 @@ public record PageView(
         PedalView pedal,
         @Nullable Clutch clutch,
         @Nullable OverTime heat,
-        List<Table> lines) {
+        List<Table> lines,
+        @Nullable Mount mount) {
 
     /** The verdict. */
     public record Verdict(String state, String word, String sentence, Counts counts) {}
+
+    /** What carries the pedal. */
+    public record Mount(String note, List<Table> tables) {}
 
     /** How many findings stand how. */
     public record Counts(long stop, long caution, long cannotTell, long fine) {}

@@ -62,7 +62,8 @@ public final class JsonReport {
                 analysis.heat(),
                 analysis.stops(),
                 analysis.shop(),
-                analysis.lines());
+                analysis.lines(),
+                analysis.mount());
     }
 
     private static Result.FindingText finding(Finding finding) {

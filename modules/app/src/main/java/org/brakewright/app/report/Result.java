@@ -14,6 +14,7 @@ import org.brakewright.analysis.feel.Feel;
 import org.brakewright.analysis.heat.HeatState;
 import org.brakewright.analysis.ledger.Headline;
 import org.brakewright.analysis.lines.LinesState;
+import org.brakewright.analysis.mount.MountState;
 import org.brakewright.analysis.parking.ParkingState;
 import org.brakewright.analysis.pedal.PedalState;
 import org.brakewright.analysis.reservoir.DrainBack;
@@ -59,6 +60,7 @@ import org.jspecify.annotations.Nullable;
  * @param stopsOverTime followed over time; empty when none is asked for
  * @param shop flat patterns and saddles; null when nothing is folded or joined
  * @param lines tubes, hoses, joints, cuts, air and bleeding; null when no routes are told
+ * @param mount movement, stress, fasteners, endurance and variants of what carries the brake pedal; null when not told
  */
 public record Result(
         int resultFormat,
@@ -90,7 +92,8 @@ public record Result(
         @Nullable HeatState heat,
         List<Stop> stopsOverTime,
         @Nullable ShopState shop,
-        @Nullable LinesState lines) {
+        @Nullable LinesState lines,
+        @Nullable MountState mount) {
 
     /**
      * The verdict.

@@ -15,6 +15,7 @@ import org.brakewright.app.page.FeelView;
 import org.brakewright.app.page.HeatViews;
 import org.brakewright.app.page.LedgerRows;
 import org.brakewright.app.page.LineTables;
+import org.brakewright.app.page.MountPanel;
 import org.brakewright.app.page.PageView;
 import org.brakewright.app.page.ParkingTable;
 import org.brakewright.app.page.PedalMaker;
@@ -67,6 +68,10 @@ public final class TextReport {
         if (!clutch.isEmpty()) {
             text.append(Wrap.lines(clutch, WIDTH, "")).append('\n');
         }
+        String mount = new MountPanel(show).sentence(assessment.analysis());
+        if (!mount.isEmpty()) {
+            text.append(Wrap.lines(mount, WIDTH, "")).append('\n');
+        }
         tables(assessment).forEach(table -> text.append('\n').append(Columns.write(table)));
         text.append('\n').append(feel(assessment));
         text.append('\n').append(ledger(assessment));
@@ -115,6 +120,7 @@ public final class TextReport {
         all.addAll(new BalanceTables(show, assessment).all());
         add(all, new ClutchPanel(show).table(assessment.analysis()));
         add(all, new ClutchPanel(show).lossTable(assessment.analysis()));
+        all.addAll(new MountPanel(show).tables(assessment.analysis()));
         all.addAll(new LineTables(show).of(assessment.analysis()));
         add(all, new HeatViews(show).table(assessment));
         add(all, new StopViews(show).table(assessment.analysis().stops()));

@@ -45,6 +45,20 @@ public final class Show {
         return rounded(shown, decimals(shown, unit) + moreDecimals) + " " + unit.symbol();
     }
 
+    /** A stress, Pa. */
+    public String stress(double pascal) {
+        if (system == UnitSystem.US) {
+            return value(pascal, Dimension.PRESSURE, Unit.PSI);
+        }
+        return rounded(pascal / 1e6, pascal < 10e6 ? 1 : 0) + " " + Unit.MEGAPASCAL.symbol();
+    }
+
+    /** A mass of a small part, kg, to a hundredth. */
+    public String mass(double kilogram) {
+        Unit unit = system.unit(Dimension.MASS);
+        return rounded(unit.fromSi(kilogram), 2) + " " + unit.symbol();
+    }
+
     /** A share in per cent. */
     public String percent(double share) {
         return percent(share, 0);

@@ -71,7 +71,7 @@ class WorkbenchTest {
         assertThat(bench.at("#headline .card h2")).hasText(new String[] {
             "Pedal effort", "Pedal travel", "Front share", "Rear locks first", "Clutch pedal effort"
         });
-        assertThat(bench.headline()).containsExactly("414 N", "51 mm", "56 %", "above 0.49 g", "232 N");
+        assertThat(bench.headline()).containsExactly("414 N", "50 mm", "56 %", "above 0.49 g", "232 N");
         int findings = Cars.assessed(BEFORE).findings().size();
         assertThat(bench.at(".findings article")).hasCount(findings);
         assertThat(bench.at(".findings article h3").first()).containsText("Stop: Rear wheels lock first");
@@ -144,7 +144,7 @@ class WorkbenchTest {
         bench.at(".tools button").first().click();
         assertThat(bench.at(".verdict")).containsText("the rear wheels lock before the front ones");
         assertThat(file).hasContent(BEFORE);
-        assertThat(bench.headline()).containsExactly("414 N", "51 mm", "56 %", "above 0.49 g", "232 N");
+        assertThat(bench.headline()).containsExactly("414 N", "50 mm", "56 %", "above 0.49 g", "232 N");
     }
 
     @Test

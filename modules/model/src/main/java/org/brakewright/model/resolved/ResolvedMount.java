@@ -39,7 +39,13 @@ public record ResolvedMount(Structure structure, PedalPoints pedal, Loads loads,
         }
     }
 
-    /** A place, m. */
+    /**
+     * A place.
+     *
+     * @param x forward, m
+     * @param y left, m
+     * @param z up, m
+     */
     public record Place(double x, double y, double z) {}
 
     /** A point of the panel's plane, m. */
