@@ -39,6 +39,13 @@ import org.brakewright.findings.rules.LineJoint;
 import org.brakewright.findings.rules.LineStraights;
 import org.brakewright.findings.rules.LiningTemperature;
 import org.brakewright.findings.rules.MasterStroke;
+import org.brakewright.findings.rules.MountBolts;
+import org.brakewright.findings.rules.MountBuckling;
+import org.brakewright.findings.rules.MountEndurance;
+import org.brakewright.findings.rules.MountMovement;
+import org.brakewright.findings.rules.MountProof;
+import org.brakewright.findings.rules.MountStress;
+import org.brakewright.findings.rules.MountWelds;
 import org.brakewright.findings.rules.OverCentre;
 import org.brakewright.findings.rules.ParkingHold;
 import org.brakewright.findings.rules.PartRating;
@@ -82,6 +89,13 @@ public final class Rules {
             new LineClearance(),
             new LineAir(),
             new LineClips(),
+            new MountMovement(),
+            new MountStress(),
+            new MountBolts(),
+            new MountWelds(),
+            new MountBuckling(),
+            new MountEndurance(),
+            new MountProof(),
             new PartRating(),
             new DrumSelfLock(),
             new DrumSensitivity(),

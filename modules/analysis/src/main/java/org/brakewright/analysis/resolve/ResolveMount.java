@@ -9,6 +9,7 @@ import org.brakewright.model.mount.Carried;
 import org.brakewright.model.mount.Doubler;
 import org.brakewright.model.mount.EdgeHold;
 import org.brakewright.model.mount.Joined;
+import org.brakewright.model.mount.Measured;
 import org.brakewright.model.mount.Mount;
 import org.brakewright.model.mount.MountLoads;
 import org.brakewright.model.mount.Panel;
@@ -48,12 +49,18 @@ final class ResolveMount {
         var pedalPoints = new ResolvePedalPoints(values, materials).points(mount, pedal);
         Loads loads = loads(mount.loads() == null ? NOTHING_ASKED : mount.loads());
         var placeInCar = Optional.ofNullable(mount.placeInCar()).map(points::place);
+        var measured = Optional.ofNullable(mount.measured()).map(this::measured);
         if (!values.anyOverridden()) {
             new MountFaults(values).report(mount, structure);
         }
         return values.problems().size() > before || pedalPoints.isEmpty()
                 ? Optional.empty()
-                : Optional.of(new ResolvedMount(structure, pedalPoints.get(), loads, placeInCar));
+                : Optional.of(new ResolvedMount(structure, pedalPoints.get(), loads, placeInCar, measured));
+    }
+
+    private ResolvedMount.Measured measured(Measured measured) {
+        return new ResolvedMount.Measured(
+                values.need(measured.force()), values.need(measured.pad()), values.maybe(measured.flange()));
     }
 
     private Structure structure(Mount mount, MountMaterials materials) {

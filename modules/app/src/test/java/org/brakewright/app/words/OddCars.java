@@ -290,6 +290,33 @@ final class OddCars {
             "plumbing.tubes[0].clips=",
             "plumbing.tubes[3].clips=[250 mm, 500 mm, 800 mm, 1000 mm, 1300 mm, 1600 mm, 1900 mm, 2150 mm, 2400 mm]");
 
+    private static final String PRESSED =
+            "mount.stringers[1].body.forward=300 mm & mount.stringers[1].body.up=74 mm & mount.stringers[1].profile.wall=1 mm";
+
+    private static final List<String> MOUNTED = List.of(
+            "mount.stringers[1].body.forward=-110 mm & mount.stringers[1].body.left=-131 mm",
+            "mount.loads.stiffness=500 N",
+            "mount.loads.strength=5000 N",
+            "mount.loads.strength=10000 N & mount.loads.sideways=0.5 & mount.brackets[0].bolts.grade=class_4_6",
+            "mount.loads.strength=10000 N & mount.loads.sideways=0.5",
+            "mount.brackets[0].bolts.grade=class_5_8",
+            "mount.brackets[0].bolts.engagement=4 mm",
+            "mount.brackets[0].bolts.torque=2 N m",
+            "mount.brackets[0].bolts.root_to_bolt= & mount.brackets[0].bolts.bolt_to_edge=",
+            "mount.measured.force=300 N & mount.measured.pad=0.4 mm",
+            "mount.measured.force=300 N & mount.measured.pad=2 mm",
+            PRESSED,
+            PRESSED + " & mount.stringers[1].profile.diameter=10 mm",
+            PRESSED + " & mount.stringers[1].profile.diameter=8 mm",
+            "mount.loads.stops=100000000 & mount.loads.stop_force=350 N",
+            "mount.loads.stops=100000000 & mount.loads.stop_force=2000 N");
+
+    private static final String WELD =
+            "welds: [{from: {across: -90 mm, up: -10 mm}, to: {across: -90 mm, up: 10 mm}, leg: 1 mm}]";
+
+    private static final List<String> WELDED = List.of(
+            "", "mount.loads.stiffness=10000 N", "mount.loads.stiffness=10000 N & mount.loads.function=10000 N");
+
     private static final List<Facts> FACTS = Stream.of(
                     changed("hill-climber", EVERY_CAR),
                     changed("hill-climber", TWIN),
@@ -304,6 +331,8 @@ final class OddCars {
                     changed("hill-climber", PLUMBED_DISCS),
                     changed("hill-climber", BARS),
                     changed("hill-climber", ROUTED),
+                    changed("hill-climber", MOUNTED),
+                    changedText(Cars.text("hill-climber", "side: driver", "side: driver\n      " + WELD), WELDED),
                     changed("heavy-tourer", MECHANISMS),
                     changed("hill-climber", HOT_DISCS),
                     changed("hill-climber", CLUTCHED),
@@ -343,9 +372,13 @@ final class OddCars {
     }
 
     private static List<Facts> changed(String car, List<String> changes) {
+        return changedText(Cars.text(car), changes);
+    }
+
+    private static List<Facts> changedText(String text, List<String> changes) {
         List<Facts> facts = new ArrayList<>();
         for (String change : changes) {
-            facts.add(facts(change(Cars.text(car), change), car + ": " + change));
+            facts.add(facts(change(text, change), change));
         }
         return facts;
     }

@@ -41,4 +41,8 @@ public record Mount(
         MountLoads loads,
 
         @Label(value = "own materials", how = "Only for what is not known here.") @Nullable
-        List<OwnMaterial> materials) {}
+        List<OwnMaterial> materials,
+
+        @Label(value = "measured push", how = "From the sheet \"Push and measure\"; it proves what was computed.")
+        @Nullable
+        Measured measured) {}

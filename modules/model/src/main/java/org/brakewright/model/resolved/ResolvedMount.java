@@ -2,6 +2,7 @@ package org.brakewright.model.resolved;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.brakewright.model.mount.BoltClass;
 import org.brakewright.model.mount.EdgeHold;
 import org.brakewright.model.mount.EndJoint;
@@ -15,8 +16,19 @@ import org.brakewright.model.mount.Side;
  * @param pedal the brake pedal's points and arm
  * @param loads what is asked of it
  * @param placeInCar of the zero on the panel, from the zero of lines and footwell; empty when not told
+ * @param measured a push on the car; empty when nobody has pushed
  */
-public record ResolvedMount(Structure structure, PedalPoints pedal, Loads loads, Optional<Place> placeInCar) {
+public record ResolvedMount(
+        Structure structure, PedalPoints pedal, Loads loads, Optional<Place> placeInCar, Optional<Measured> measured) {
+
+    /**
+     * A push that was measured.
+     *
+     * @param force on the pad, N
+     * @param pad its movement, m
+     * @param flange movement of the masters, m; empty when not read
+     */
+    public record Measured(double force, double pad, OptionalDouble flange) {}
 
     /**
      * All that is fixed to the body.
