@@ -28,6 +28,13 @@ export const sampleScene: Scene = {
     { name: 'front tube, start', at: [10, 20, 100] },
     { name: 'front tube, end', at: [200, 20, 20] },
   ],
+  bulges: {
+    title: 'How far the panel is pushed out of its plane',
+    description: 'Movement over height, for each panel.',
+    x_label: 'up the panel, mm',
+    y_label: 'forward, mm',
+    series: [{ label: 'bare', style: 'case_1', x: [-300, 0, 300], y: [0, 4, 0] }],
+  },
   pushes: [
     {
       key: 'function', name: 'function, 500 N', sentence: 'The pad moves by 1.2 mm.', highest: 120, worst: [0, 150, 100],

@@ -1,4 +1,5 @@
 /** What stands where in the car, sent by the Java side for the view in space. */
+import type { Chart } from './chartContract.ts';
 
 /** GET /api/scene?units=metric|us: apart from the page. Places are x forward, y left, z up from the builder's zero, mm. */
 export interface Scene {
@@ -12,6 +13,8 @@ export interface Scene {
   places: ScenePlace[];
   /** Empty when no mount is told. */
   pushes: ScenePush[];
+  /** The panel's bulge with more and more on it, side by side; null when no mount is told. */
+  bulges: Chart | null;
 }
 
 export interface SceneScale {

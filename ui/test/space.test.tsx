@@ -89,7 +89,7 @@ describe('the panel of the view', () => {
       await settled();
     });
     const space = root.querySelector('#space')!;
-    expect(space.querySelectorAll('li')).toHaveLength(sampleScene.bodies.length);
+    expect(space.querySelectorAll('details li')).toHaveLength(sampleScene.bodies.length);
     expect(space.querySelector('canvas')).toBeNull();
 
     await act(() => space.querySelector<HTMLButtonElement>('button')!.click());

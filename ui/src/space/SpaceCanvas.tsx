@@ -50,7 +50,7 @@ export function SpaceCanvas({ scene }: { scene: Scene }) {
       chosen: chosen.value,
     });
   }, [scene, view.value, hidden.value, push, exaggeration.value, ends.value, chosen.value]);
-  useEffect(() => view.value?.fit('corner'), [view.value]);
+  useEffect(() => view.value?.fit('corner', push && push.moved.map((one) => one.body)), [view.value, push?.key]);
 
   const body = scene.bodies.find((one) => one.key === chosen.value);
   return (
@@ -87,7 +87,7 @@ export function SpaceCanvas({ scene }: { scene: Scene }) {
         ) : (
           <>
             <strong>{body.name}</strong>: {body.note}{' '}
-            <button type="button" onClick={() => view.value?.fit(null, body.key)}>
+            <button type="button" onClick={() => view.value?.fit(null, [body.key])}>
               go to it
             </button>
           </>

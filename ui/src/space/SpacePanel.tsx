@@ -1,3 +1,4 @@
+import { CurveChart } from '../charts/CurveChart.tsx';
 import { signal } from '@preact/signals';
 import type { Scene } from '../sceneContract.ts';
 import { scene } from '../state/here.ts';
@@ -42,6 +43,7 @@ function Space({ scene: shown }: { scene: Scene }) {
         </button>
       )}
       <BodyList scene={shown} />
+      {shown.bulges && <CurveChart chart={shown.bulges} marked={null} />}
     </>
   );
 }

@@ -110,11 +110,11 @@ export class SpaceView {
     this.draw();
   }
 
-  /** Looks at all that is shown, or at one body, from a side. */
-  fit(side: Side | null, body: string | null = null): void {
+  /** Looks at all that is shown, or at some bodies, from a side. */
+  fit(side: Side | null, bodies: readonly string[] | null = null): void {
     const box = new Box3();
     for (const one of this.drawn) {
-      if (body === null || one.name === body) {
+      if (bodies === null || bodies.includes(one.name)) {
         box.expandByObject(one);
       }
     }

@@ -22,7 +22,9 @@ final class PartNames {
         names.put("mount.cross_tube.left", "cross tube, left end");
         names.put("mount.cross_tube.right", "cross tube, right end");
         names.put("mount.arm", "pedal arm");
+        names.put("mount.rod", "pushrod");
         for (int i = 0; i < structure.brackets().size(); i++) {
+            names.put(PanelPlans.bracketPath(i), structure.brackets().get(i).name());
             fasteners(structure.brackets().get(i), PanelPlans.bracketPath(i));
         }
         for (int i = 0; i < structure.panel().edges().size(); i++) {

@@ -23,7 +23,7 @@ final class Variants {
         List<VariantState> states = new ArrayList<>();
         Structure before = null;
         for (Dress dress : Dress.values()) {
-            Structure dressed = dressed(dress);
+            Structure dressed = dressed(whole, dress);
             Optional<Double> give = dressed.equals(before) ? Optional.empty() : stiffening.give(dressed);
             before = dressed;
             give.ifPresent(found -> states.add(new VariantState(
@@ -32,7 +32,8 @@ final class Variants {
         return List.copyOf(states);
     }
 
-    private Structure dressed(Dress dress) {
+    /** A mount with so much of what is told. */
+    static Structure dressed(Structure whole, Dress dress) {
         List<Plate> plates = whole.plates().stream()
                 .filter(plate -> dress.compareTo(plate.lay() == Lay.REPLACES ? Dress.PATCHED : Dress.DOUBLED) >= 0)
                 .toList();

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.brakewright.analysis.lines.LinesState;
+import org.brakewright.analysis.mount.MountShapes;
 import org.brakewright.app.scene.SceneView.Body;
 import org.brakewright.app.scene.SceneView.NamedPlace;
 import org.brakewright.app.scene.SceneView.Scale;
@@ -39,12 +40,21 @@ public final class SceneMaker {
             bodies.addAll(drawn.bodies());
             places.addAll(drawn.places());
         });
+        Optional<MountBodies> mount = mount(build);
+        mount.ifPresent(drawn -> bodies.addAll(drawn.bodies()));
         if (state != null) {
             LineBodies lines = new LineBodies(show, build.lines().orElseThrow(), state);
             bodies.addAll(lines.bodies());
             places.addAll(lines.places());
         }
-        return new SceneView(revision, advice(build, pedal.isPresent()), scale(), bodies, places, List.of());
+        return new SceneView(
+                revision,
+                advice(build, pedal.isPresent()),
+                scale(),
+                bodies,
+                places,
+                mount.map(MountBodies::pushes).orElse(List.of()),
+                mount.map(MountBodies::bulges).orElse(null));
     }
 
     /** The pedal at its place; alone where nothing else has one. */
@@ -54,6 +64,10 @@ public final class SceneMaker {
                 .or(() -> build.lines().isPresent()
                         ? Optional.empty()
                         : build.pedal().mechanism().map(PedalBodies::alone));
+    }
+
+    private Optional<MountBodies> mount(ResolvedBuild build) {
+        return zero(build).flatMap(zero -> MountShapes.of(build).map(shape -> new MountBodies(show, shape, zero)));
     }
 
     /** Where the mount's zero lies from the zero of the car; empty when that is not known. */

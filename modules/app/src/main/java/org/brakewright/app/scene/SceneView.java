@@ -1,6 +1,8 @@
 package org.brakewright.app.scene;
 
 import java.util.List;
+import org.brakewright.app.page.PageView;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The car's pedals, mount, lines and what is around them, in space; counterpart of {@code ui/src/sceneContract.ts}.
@@ -12,9 +14,16 @@ import java.util.List;
  * @param bodies to draw
  * @param places to measure from
  * @param pushes that move bodies; empty when no mount is told
+ * @param bulges of the panel with more and more on it; null when no mount is told
  */
 public record SceneView(
-        int revision, String advice, Scale scale, List<Body> bodies, List<NamedPlace> places, List<Push> pushes) {
+        int revision,
+        String advice,
+        Scale scale,
+        List<Body> bodies,
+        List<NamedPlace> places,
+        List<Push> pushes,
+        PageView.@Nullable Chart bulges) {
 
     /** What a body belongs to. */
     public enum Group {

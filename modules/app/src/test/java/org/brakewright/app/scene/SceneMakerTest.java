@@ -1,5 +1,6 @@
 package org.brakewright.app.scene;
 
+import static java.util.Objects.requireNonNull;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.offset;
 
@@ -55,6 +56,48 @@ class SceneMakerTest {
         assertThat(place(scene, "pedal pivot")).containsExactly(-106.0, 320.0, 554.0);
         assertThat(place(scene, "middle of the brake pad")).containsExactly(-106.0, 310.0, 286.0);
         assertThat(scene.advice()).doesNotContain("left out");
+    }
+
+    @Test
+    void pushesMoveWhatIsDrawnAsFarAsComputed() {
+        SceneView scene = scene(CAR, UnitSystem.METRIC);
+        assertThat(scene.pushes()).extracting(SceneView.Push::name).contains("500 N, in use", "500 N, bare panel");
+        for (SceneView.Push push : scene.pushes()) {
+            for (SceneView.Moved moved : push.moved()) {
+                Body body = body(scene, moved.body());
+                int pieces = body.shape() == Shape.MESH
+                        ? body.triangles().size() / 3
+                        : body.points().size() / 3 - 1;
+                assertThat(moved.shifts()).as(body.key()).hasSameSizeAs(body.points());
+                assertThat(moved.stresses().size()).as(body.key()).isIn(0, pieces);
+                assertThat(moved.stresses()).allMatch(stress -> stress <= push.highest());
+            }
+            assertThat(push.moved()).flatExtracting(SceneView.Moved::stresses).contains(push.highest());
+        }
+    }
+
+    @Test
+    void thePadMovesAsTheReportSays() {
+        SceneView.Push use = scene(CAR, UnitSystem.METRIC).pushes().getFirst();
+        List<Double> pad = use.moved().stream()
+                .filter(moved -> moved.body().equals("pedal:pad"))
+                .findFirst()
+                .orElseThrow()
+                .shifts();
+        double computed = requireNonNull(Cars.assessed(CAR).analysis().mount())
+                .loads()
+                .getFirst()
+                .padM();
+        // The arm hangs plumb, so the foot pushes forward.
+        assertThat(pad.getFirst()).isCloseTo(1000 * computed, offset(0.01));
+    }
+
+    @Test
+    void thePanelsBulgeSideBySide() {
+        SceneView scene = scene(CAR, UnitSystem.METRIC);
+        var bulges = requireNonNull(scene.bulges());
+        assertThat(bulges.series()).extracting("label").containsExactly("bare", "patched", "doubled", "all");
+        assertThat(bulges.series()).allSatisfy(series -> assertThat(series.x()).isSorted());
     }
 
     @Test
