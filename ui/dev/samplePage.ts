@@ -146,6 +146,10 @@ export function samplePage(units: UnitSystem): Page {
         { caption: 'Movement under the foot', columns: ['load', 'pad'], rows: [['in use', '0.61 mm']] },
       ],
     },
+    footwell: {
+      note: 'The shoe is 120 mm broad.',
+      tables: [{ caption: 'Gaps and steps between the pads', columns: ['pads', 'gap'], rows: [['brake and throttle', '35 mm']] }],
+    },
     heat: {
       note: 'Where published branches change over they are blended.',
       table: {

@@ -10,6 +10,7 @@ import { Cautions } from './parts/Cautions.tsx';
 import { ClutchPanel } from './parts/ClutchPanel.tsx';
 import { DataTable } from './parts/DataTable.tsx';
 import { Findings } from './parts/Findings.tsx';
+import { FootwellPanel } from './parts/FootwellPanel.tsx';
 import { Headline } from './parts/Headline.tsx';
 import { Ledger } from './parts/Ledger.tsx';
 import { MountPanel } from './parts/MountPanel.tsx';
@@ -98,6 +99,7 @@ function Workbench({ page }: { page: Page }) {
             {page.clutch && <ClutchPanel clutch={page.clutch} />}
             {page.heat && <OverTimePanel id="heat" title="Heat" followed={page.heat} />}
             {page.mount && <MountPanel mount={page.mount} />}
+            {page.footwell && <FootwellPanel footwell={page.footwell} />}
             {page.lines.length > 0 && (
               <section aria-labelledby="lines-title">
                 <h2 id="lines-title">Lines</h2>

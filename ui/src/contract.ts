@@ -61,12 +61,14 @@ export interface Page {
   /** Tubes, bends, cuts, joints, bleeding; empty when no routes are told. */
   lines: Table[];
   /** What carries the brake pedal; null when none is told. */
-  mount: Mount | null;
+  mount: Tabled | null;
+  /** The pedals side by side; null when none are told. */
+  footwell: Tabled | null;
 }
 
-/** The mount: how far it moves, and its tables, variants of the panel first. */
-export interface Mount {
-  /** The movement, and how far to trust it: sentences. */
+/** Tables with what to know of them, the first to be seen first. */
+export interface Tabled {
+  /** Sentences. */
   note: string;
   tables: Table[];
 }

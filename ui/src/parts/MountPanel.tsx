@@ -1,8 +1,8 @@
-import type { Mount } from '../contract.ts';
+import type { Tabled } from '../contract.ts';
 import { DataTable } from './DataTable.tsx';
 
 /** What carries the pedal: the note and the variants open, the rest folded. */
-export function MountPanel({ mount }: { mount: Mount }) {
+export function MountPanel({ mount }: { mount: Tabled }) {
   const [variants, ...others] = mount.tables;
   const last = others.at(-1);
   return (

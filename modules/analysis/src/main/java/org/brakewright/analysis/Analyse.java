@@ -23,6 +23,7 @@ import org.brakewright.analysis.chain.TravelBudget;
 import org.brakewright.analysis.clutch.ClutchState;
 import org.brakewright.analysis.clutch.ClutchStates;
 import org.brakewright.analysis.failure.Failures;
+import org.brakewright.analysis.footwell.FootwellStates;
 import org.brakewright.analysis.heat.HeatStates;
 import org.brakewright.analysis.lines.LinesStates;
 import org.brakewright.analysis.mount.MountStates;
@@ -159,7 +160,8 @@ public final class Analyse {
                 List.of(),
                 build.shop().map(ShopStates::of).orElse(null),
                 withTables ? LinesStates.of(build, LinesStates.Highest.of(panic, clutch)) : null,
-                withTables ? MountStates.of(build) : null);
+                withTables ? MountStates.of(build) : null,
+                withTables ? FootwellStates.of(build, hardStop) : null);
     }
 
     /** With a bar each piston gets its own thrust, else one rod pushes them both. */

@@ -8,6 +8,7 @@ import org.brakewright.analysis.brake.DrumResult;
 import org.brakewright.analysis.chain.PanicPush;
 import org.brakewright.analysis.clutch.ClutchState;
 import org.brakewright.analysis.failure.Failure;
+import org.brakewright.analysis.footwell.FootwellState;
 import org.brakewright.analysis.heat.HeatState;
 import org.brakewright.analysis.lines.LinesState;
 import org.brakewright.analysis.mount.MountState;
@@ -49,6 +50,7 @@ import org.jspecify.annotations.Nullable;
  * @param shop flat patterns and saddles of what is folded and joined; null when not given
  * @param lines tubes, hoses and joints where routes are told; null when not given
  * @param mount what carries the brake pedal; null when not told, and while many variants are tried
+ * @param footwell the pedals side by side; null when not told, and while many variants are tried
  */
 public record Analysis(
         double pedalRatio,
@@ -74,7 +76,8 @@ public record Analysis(
         List<Stop> stops,
         @Nullable ShopState shop,
         @Nullable LinesState lines,
-        @Nullable MountState mount) {
+        @Nullable MountState mount,
+        @Nullable FootwellState footwell) {
 
     /** The same with stops followed over time. */
     public Analysis with(List<Stop> followed) {
@@ -102,7 +105,8 @@ public record Analysis(
                 followed,
                 shop,
                 lines,
-                mount);
+                mount,
+                footwell);
     }
 
     /**

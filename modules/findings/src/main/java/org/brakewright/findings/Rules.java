@@ -28,8 +28,10 @@ import org.brakewright.findings.rules.Fade;
 import org.brakewright.findings.rules.FadeMargin;
 import org.brakewright.findings.rules.FailedCircuit;
 import org.brakewright.findings.rules.FluidBoiling;
+import org.brakewright.findings.rules.FootOnTwoPedals;
 import org.brakewright.findings.rules.FrontFirst;
 import org.brakewright.findings.rules.FrontShare;
+import org.brakewright.findings.rules.HeelAndToe;
 import org.brakewright.findings.rules.HotBalance;
 import org.brakewright.findings.rules.LineAir;
 import org.brakewright.findings.rules.LineBurst;
@@ -51,6 +53,8 @@ import org.brakewright.findings.rules.ParkingHold;
 import org.brakewright.findings.rules.PartRating;
 import org.brakewright.findings.rules.PedalEffort;
 import org.brakewright.findings.rules.PedalReserve;
+import org.brakewright.findings.rules.PedalRoom;
+import org.brakewright.findings.rules.PedalSpacing;
 import org.brakewright.findings.rules.PedalTravel;
 import org.brakewright.findings.rules.RearLocksFirst;
 import org.brakewright.findings.rules.ReservoirVolume;
@@ -89,6 +93,10 @@ public final class Rules {
             new LineClearance(),
             new LineAir(),
             new LineClips(),
+            new PedalRoom(),
+            new FootOnTwoPedals(),
+            new HeelAndToe(),
+            new PedalSpacing(),
             new MountMovement(),
             new MountStress(),
             new MountBolts(),

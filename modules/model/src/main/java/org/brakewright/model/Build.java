@@ -2,6 +2,7 @@ package org.brakewright.model;
 
 import org.brakewright.model.brake.WheelBrake;
 import org.brakewright.model.clutch.Clutch;
+import org.brakewright.model.footwell.Footwell;
 import org.brakewright.model.heat.Heat;
 import org.brakewright.model.hydraulics.ApplySystem;
 import org.brakewright.model.hydraulics.Fluid;
@@ -81,22 +82,26 @@ public record Build(
                 value = "routes of the lines",
                 how = "Where tubes and hoses run and what they join, for bend tables, cut list and bleeding order.")
         @Nullable
-        Plumbing plumbing) {
+        Plumbing plumbing,
+
+        @Label(value = "footwell", how = "Pads side by side and what stands round them, for gaps and heel and toe.")
+        @Nullable
+        Footwell footwell) {
 
     /**
-     * The same build without what no push at the brake pedal depends on: heat, clutch, stops over time, shop and routes. The
+     * The same build without what no push at the brake pedal depends on: heat, clutch, stops over time, shop, routes and footwell. The
      * mount stays, for the pedal goes as far as it gives way.
      */
     public Build brakesOnly() {
         return new Build(
                 format, name, story, car, front, rear, pedal, apply, lines, fluid, parking, null, null, mount, null,
-                intent, checks, null, null);
+                intent, checks, null, null, null);
     }
 
     /** The same build with another heat. */
     public Build with(Heat other) {
         return new Build(
                 format, name, story, car, front, rear, pedal, apply, lines, fluid, parking, other, clutch, mount, stops,
-                intent, checks, shop, plumbing);
+                intent, checks, shop, plumbing, footwell);
     }
 }

@@ -8,9 +8,7 @@ import org.brakewright.model.lines.PartKind;
 import org.brakewright.model.lines.Plumbing;
 import org.brakewright.model.resolved.ResolvedLines;
 import org.brakewright.model.resolved.ResolvedLines.Hose;
-import org.brakewright.model.resolved.ResolvedLines.Obstacle;
 import org.brakewright.model.resolved.ResolvedLines.Part;
-import org.brakewright.model.resolved.ResolvedLines.Shape;
 import org.brakewright.model.resolved.ResolvedLines.Spot;
 import org.brakewright.model.resolved.ResolvedLines.Tube;
 import org.jspecify.annotations.Nullable;
@@ -32,7 +30,8 @@ final class PlumbingFaults {
     /** Whether there is none; reports every one. */
     boolean none() {
         for (int i = 0; i < lines.obstacles().size(); i++) {
-            obstacle("plumbing.obstacles[" + i + "]", lines.obstacles().get(i));
+            new ResolveObstacle(values)
+                    .report("plumbing.obstacles[" + i + "]", lines.obstacles().get(i));
         }
         masters();
         for (int i = 0; i < lines.tubes().size(); i++) {
@@ -57,20 +56,6 @@ final class PlumbingFaults {
             fed();
         }
         return values.problems().size() == before;
-    }
-
-    private void obstacle(String path, Obstacle obstacle) {
-        Spot a = obstacle.from();
-        Spot b = obstacle.to();
-        boolean flat = obstacle.shape() == Shape.BOX && (a.x() == b.x() || a.y() == b.y() || a.z() == b.z());
-        boolean none = obstacle.shape() == Shape.CYLINDER && a.to(b) == 0;
-        if (flat || none) {
-            values.problem(
-                    path + ".to",
-                    obstacle.name(),
-                    obstacle.name() + " takes no room: its ends or corners lie on each other.",
-                    flat ? "a corner that differs in forward, left and up" : "another point than from");
-        }
     }
 
     private void masters() {

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.brakewright.analysis.resolve.Resolution.Resolved;
 import org.brakewright.analysis.resolve.Resolution.Unusable;
 import org.brakewright.kernel.dynamics.AxleLift.Raised;
@@ -21,8 +22,11 @@ import org.brakewright.model.resolved.Aims;
 import org.brakewright.model.resolved.ResolvedBrake;
 import org.brakewright.model.resolved.ResolvedBuild;
 import org.brakewright.model.resolved.ResolvedCar;
+import org.brakewright.model.resolved.ResolvedClutch;
+import org.brakewright.model.resolved.ResolvedLines;
 import org.brakewright.model.resolved.ResolvedLoadCase;
 import org.brakewright.model.resolved.ResolvedMount;
+import org.brakewright.model.resolved.ResolvedPedal;
 import org.brakewright.model.vehicle.AxleEnd;
 import org.brakewright.model.vehicle.AxleLift;
 import org.brakewright.model.vehicle.Car;
@@ -70,12 +74,15 @@ public final class Resolve {
         ResolvedBrake front = brakes.brake("front", build.front());
         ResolvedBrake rear = brakes.brake("rear", build.rear());
         Optional<ResolvedMount> mount = new ResolveMount(values).mount(build.mount(), build.pedal());
+        ResolvedPedal pedal = ResolvePedal.brake(values, mount).pedal(build.pedal());
+        Optional<ResolvedClutch> clutch = new ResolveClutch(values).clutch(build.clutch(), filling);
+        Optional<ResolvedLines> routes = new ResolvePlumbing(values).lines(build.plumbing());
         return new ResolvedBuild(
                 build.name(),
                 car,
                 front,
                 rear,
-                ResolvePedal.brake(values, mount).pedal(build.pedal()),
+                pedal,
                 hydraulics.apply(build.apply()),
                 resolveLines.circuit("front", lines.front(), filling),
                 resolveLines.circuit("rear", lines.rear(), filling),
@@ -85,11 +92,21 @@ public final class Resolve {
                 build.checks() == null ? NOTHING_CHECKED : build.checks(),
                 new ResolveParking(values).parking(build.parking(), front, rear),
                 new ResolveHeat(values).heat(build, car, front, rear),
-                new ResolveClutch(values).clutch(build.clutch(), filling),
+                clutch,
                 new ResolveStops(values).stops(build.stops(), car.frontTyreRadius(), car.rearTyreRadius()),
                 new ResolveShop(values).shop(build.shop()),
                 mount,
-                new ResolvePlumbing(values).lines(build.plumbing()));
+                routes,
+                new ResolveFootwell(values)
+                        .footwell(
+                                build.footwell(),
+                                new ResolveFootwell.Elsewhere(
+                                        pedal.travelToStop(),
+                                        clutch.map(each -> OptionalDouble.of(
+                                                        each.pedal().travelToStop()))
+                                                .orElse(OptionalDouble.empty()),
+                                        mount,
+                                        routes)));
     }
 
     private ResolvedCar car(Car car) {

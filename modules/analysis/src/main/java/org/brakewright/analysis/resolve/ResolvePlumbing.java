@@ -9,18 +9,13 @@ import java.util.Optional;
 import org.brakewright.analysis.lines.TubeMetal;
 import org.brakewright.kernel.tubing.Springback;
 import org.brakewright.model.Given;
-import org.brakewright.model.lines.Ball;
 import org.brakewright.model.lines.Bender;
-import org.brakewright.model.lines.Box;
 import org.brakewright.model.lines.Corner;
-import org.brakewright.model.lines.Obstacle;
 import org.brakewright.model.lines.Part;
 import org.brakewright.model.lines.Plumbing;
-import org.brakewright.model.lines.RoundBar;
 import org.brakewright.model.lines.Spot;
 import org.brakewright.model.lines.Tube;
 import org.brakewright.model.resolved.ResolvedLines;
-import org.brakewright.model.resolved.ResolvedLines.Shape;
 import org.jspecify.annotations.Nullable;
 
 /** Completes the routes of the lines. */
@@ -61,7 +56,9 @@ final class ResolvePlumbing {
                         .map(hose -> new ResolvedLines.Hose(
                                 hose.name(), values.need(hose.length()), hose.start(), hose.end()))
                         .toList(),
-                all(told.obstacles()).stream().map(this::obstacle).toList());
+                all(told.obstacles()).stream()
+                        .map(new ResolveObstacle(values)::obstacle)
+                        .toList());
         boolean sound = values.triesElsewhere("plumbing.") || new PlumbingFaults(values, told, lines).none();
         return sound ? Optional.of(lines) : Optional.empty();
     }
@@ -121,29 +118,6 @@ final class ResolvePlumbing {
     private ResolvedLines.Part part(Part part) {
         return new ResolvedLines.Part(
                 part.name(), part.kind(), part.circuit(), spot(part.at()), Boolean.TRUE.equals(part.bleeder()));
-    }
-
-    private ResolvedLines.Obstacle obstacle(Obstacle obstacle) {
-        return switch (obstacle) {
-            case RoundBar bar ->
-                new ResolvedLines.Obstacle(
-                        bar.name(),
-                        bar.near(),
-                        Shape.CYLINDER,
-                        spot(bar.from()),
-                        spot(bar.to()),
-                        values.need(bar.radius()));
-            case Box box ->
-                new ResolvedLines.Obstacle(box.name(), box.near(), Shape.BOX, spot(box.from()), spot(box.to()), 0);
-            case Ball ball ->
-                new ResolvedLines.Obstacle(
-                        ball.name(),
-                        ball.near(),
-                        Shape.SPHERE,
-                        spot(ball.at()),
-                        spot(ball.at()),
-                        values.need(ball.radius()));
-        };
     }
 
     private ResolvedLines.Spot spot(Spot spot) {

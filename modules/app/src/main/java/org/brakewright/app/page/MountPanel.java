@@ -42,9 +42,9 @@ public final class MountPanel {
     }
 
     /** The panel; null when no mount is told. */
-    PageView.@Nullable Mount of(Analysis analysis) {
+    PageView.@Nullable Tabled of(Analysis analysis) {
         MountState mount = analysis.mount();
-        return mount == null ? null : new PageView.Mount(sentence(mount), tables(mount));
+        return mount == null ? null : new PageView.Tabled(sentence(mount), tables(mount));
     }
 
     /** The movement in one sentence, and how far to trust it; empty when no mount is told. */
@@ -171,7 +171,11 @@ public final class MountPanel {
     }
 
     private String place(Place at) {
-        Unit unit = show.system().unit(Dimension.LENGTH);
+        return place(show, show.system().unit(Dimension.LENGTH), at);
+    }
+
+    /** Forward, left and up, as a tape reads them. */
+    static String place(Show show, Unit unit, Place at) {
         return Stream.of(at.x(), at.y(), at.z())
                         .map(each -> show.fixed(unit.fromSi(each), unit == Unit.INCH ? 1 : 0))
                         .collect(Collectors.joining(" / "))

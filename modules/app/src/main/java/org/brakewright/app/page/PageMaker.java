@@ -72,7 +72,8 @@ public final class PageMaker {
                 new ClutchPanel(show).of(assessment.analysis()),
                 new HeatViews(show).of(assessment),
                 new LineTables(show).of(assessment.analysis()),
-                new MountPanel(show).of(assessment.analysis()));
+                new MountPanel(show).of(assessment.analysis()),
+                new FootwellPanel(show).of(assessment.analysis()));
     }
 
     /** What the stops over time of an assessment add to its page. */

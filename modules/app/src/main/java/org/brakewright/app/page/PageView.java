@@ -37,13 +37,14 @@ public record PageView(
         @Nullable Clutch clutch,
         @Nullable OverTime heat,
         List<Table> lines,
-        @Nullable Mount mount) {
+        @Nullable Tabled mount,
+        @Nullable Tabled footwell) {
 
     /** The verdict. */
     public record Verdict(String state, String word, String sentence, Counts counts) {}
 
-    /** What carries the pedal. */
-    public record Mount(String note, List<Table> tables) {}
+    /** What to know, and tables. */
+    public record Tabled(String note, List<Table> tables) {}
 
     /** How many findings stand how. */
     public record Counts(long stop, long caution, long cannotTell, long fine) {}

@@ -63,7 +63,8 @@ public final class JsonReport {
                 analysis.stops(),
                 analysis.shop(),
                 analysis.lines(),
-                analysis.mount());
+                analysis.mount(),
+                analysis.footwell());
     }
 
     private static Result.FindingText finding(Finding finding) {

@@ -11,6 +11,7 @@ import org.brakewright.analysis.chain.PanicPush;
 import org.brakewright.analysis.clutch.ClutchState;
 import org.brakewright.analysis.failure.Failure;
 import org.brakewright.analysis.feel.Feel;
+import org.brakewright.analysis.footwell.FootwellState;
 import org.brakewright.analysis.heat.HeatState;
 import org.brakewright.analysis.ledger.Headline;
 import org.brakewright.analysis.lines.LinesState;
@@ -61,6 +62,7 @@ import org.jspecify.annotations.Nullable;
  * @param shop flat patterns and saddles; null when nothing is folded or joined
  * @param lines tubes, hoses, joints, cuts, air and bleeding; null when no routes are told
  * @param mount movement, stress, fasteners, endurance and variants of what carries the brake pedal; null when not told
+ * @param footwell the pedals side by side; null when not told
  */
 public record Result(
         int resultFormat,
@@ -93,7 +95,8 @@ public record Result(
         List<Stop> stopsOverTime,
         @Nullable ShopState shop,
         @Nullable LinesState lines,
-        @Nullable MountState mount) {
+        @Nullable MountState mount,
+        @Nullable FootwellState footwell) {
 
     /**
      * The verdict.

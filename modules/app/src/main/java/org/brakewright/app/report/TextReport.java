@@ -12,6 +12,7 @@ import org.brakewright.app.page.ClutchPanel;
 import org.brakewright.app.page.DrumTable;
 import org.brakewright.app.page.FailureTable;
 import org.brakewright.app.page.FeelView;
+import org.brakewright.app.page.FootwellPanel;
 import org.brakewright.app.page.HeatViews;
 import org.brakewright.app.page.LedgerRows;
 import org.brakewright.app.page.LineTables;
@@ -68,10 +69,13 @@ public final class TextReport {
         if (!clutch.isEmpty()) {
             text.append(Wrap.lines(clutch, WIDTH, "")).append('\n');
         }
-        String mount = new MountPanel(show).sentence(assessment.analysis());
-        if (!mount.isEmpty()) {
-            text.append(Wrap.lines(mount, WIDTH, "")).append('\n');
-        }
+        List.of(
+                        new MountPanel(show).sentence(assessment.analysis()),
+                        new FootwellPanel(show).sentence(assessment.analysis()))
+                .stream()
+                .filter(sentence -> !sentence.isEmpty())
+                .forEach(
+                        sentence -> text.append(Wrap.lines(sentence, WIDTH, "")).append('\n'));
         tables(assessment).forEach(table -> text.append('\n').append(Columns.write(table)));
         text.append('\n').append(feel(assessment));
         text.append('\n').append(ledger(assessment));
@@ -121,6 +125,7 @@ public final class TextReport {
         add(all, new ClutchPanel(show).table(assessment.analysis()));
         add(all, new ClutchPanel(show).lossTable(assessment.analysis()));
         all.addAll(new MountPanel(show).tables(assessment.analysis()));
+        all.addAll(new FootwellPanel(show).tables(assessment.analysis()));
         all.addAll(new LineTables(show).of(assessment.analysis()));
         add(all, new HeatViews(show).table(assessment));
         add(all, new StopViews(show).table(assessment.analysis().stops()));

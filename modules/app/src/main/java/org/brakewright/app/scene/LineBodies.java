@@ -12,9 +12,7 @@ import org.brakewright.app.scene.SceneView.Shape;
 import org.brakewright.app.scene.SceneView.Tone;
 import org.brakewright.app.words.Show;
 import org.brakewright.model.lines.Circuit;
-import org.brakewright.model.lines.Nearness;
 import org.brakewright.model.resolved.ResolvedLines;
-import org.brakewright.model.resolved.ResolvedLines.Obstacle;
 import org.brakewright.model.resolved.ResolvedLines.Spot;
 import org.brakewright.quantity.Dimension;
 
@@ -34,7 +32,7 @@ final class LineBodies {
         state.tubes().forEach(this::tube);
         lines.hoses().forEach(hose -> hose(hose, lines, state));
         state.parts().forEach(this::part);
-        lines.obstacles().forEach(this::obstacle);
+        lines.obstacles().forEach(obstacle -> bodies.add(ObstacleBody.of(obstacle, Group.SURROUNDINGS)));
     }
 
     List<Body> bodies() {
@@ -115,29 +113,6 @@ final class LineBodies {
                         + " about the port"
                         + (part.bleeder() ? "; it has a bleeder." : ".")));
         place(part.name(), part.at());
-    }
-
-    private void obstacle(Obstacle obstacle) {
-        Shape shape = switch (obstacle.shape()) {
-            case CYLINDER -> Shape.ROD;
-            case BOX -> Shape.BOX;
-            case SPHERE -> Shape.BALL;
-        };
-        add(new Body(
-                key("obstacle", obstacle.name()),
-                obstacle.name(),
-                Group.SURROUNDINGS,
-                shape,
-                shape == Shape.BALL ? Spots.of(obstacle.from()) : Spots.of(obstacle.from(), obstacle.to()),
-                Spots.millimetre(obstacle.radius()),
-                List.of(),
-                obstacle.near() == Nearness.HOT ? Tone.HOT : Tone.ROOM,
-                switch (obstacle.near()) {
-                    case HOT -> "Hot: lines keep away or are shielded.";
-                    case MOVING -> "All the room that it sweeps.";
-                    case WHEEL -> "All the room that the wheel sweeps.";
-                    case FIXED -> "Part of body or frame.";
-                }));
     }
 
     private void add(Body body) {

@@ -3,6 +3,7 @@ package org.brakewright.app.scene;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.brakewright.analysis.footwell.FootwellState;
 import org.brakewright.analysis.lines.LinesState;
 import org.brakewright.analysis.mount.MountShapes;
 import org.brakewright.app.scene.SceneView.Body;
@@ -46,6 +47,12 @@ public final class SceneMaker {
             LineBodies lines = new LineBodies(show, build.lines().orElseThrow(), state);
             bodies.addAll(lines.bodies());
             places.addAll(lines.places());
+        }
+        FootwellState footwell = assessment.analysis().footwell();
+        if (footwell != null) {
+            var drawn = new FootwellBodies(show, build.footwell().orElseThrow(), footwell, FootwellBodies.keys(bodies));
+            bodies.addAll(drawn.bodies());
+            places.addAll(drawn.places());
         }
         return new SceneView(
                 revision,

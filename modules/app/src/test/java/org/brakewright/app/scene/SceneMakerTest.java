@@ -43,7 +43,8 @@ class SceneMakerTest {
 
     @Test
     void aPedalWithoutAPlaceAmongTheLinesIsLeftOutAndTheAdviceSaysWhy() {
-        SceneView scene = scene(CAR.replace(PLACE, ""), UnitSystem.METRIC);
+        SceneView scene = scene(
+                CAR.replace(PLACE, "").replaceFirst("(?s)\\nfootwell:.*?\\n(?=plumbing:)", "\n"), UnitSystem.METRIC);
         assertThat(scene.bodies()).extracting(Body::group).doesNotContain(Group.PEDALS);
         assertThat(scene.advice()).contains("mount.place_in_car");
     }
@@ -53,8 +54,8 @@ class SceneMakerTest {
         SceneView scene = scene(CAR, UnitSystem.METRIC);
         // The pivot's place on the mount plus the place of the mount's zero; the pad a pad arm of 268 mm below it, 10
         // mm to the right.
-        assertThat(place(scene, "pedal pivot")).containsExactly(-106.0, 320.0, 554.0);
-        assertThat(place(scene, "middle of the brake pad")).containsExactly(-106.0, 310.0, 286.0);
+        assertThat(place(scene, "pedal pivot")).containsExactly(-170.0, 320.0, 554.0);
+        assertThat(place(scene, "middle of the brake pad")).containsExactly(-170.0, 310.0, 286.0);
         assertThat(scene.advice()).doesNotContain("left out");
     }
 
@@ -98,6 +99,24 @@ class SceneMakerTest {
         var bulges = requireNonNull(scene.bulges());
         assertThat(bulges.series()).extracting("label").containsExactly("bare", "patched", "doubled", "all");
         assertThat(bulges.series()).allSatisfy(series -> assertThat(series.x()).isSorted());
+    }
+
+    @Test
+    void padsStandWhereTheFilePutsThemAndObstaclesOnce() {
+        SceneView scene = scene(CAR, UnitSystem.METRIC);
+        assertThat(place(scene, "throttle pad, middle")).containsExactly(-150.0, 225.0, 275.0);
+        List<Double> corners = body(scene, "footwell:clutch").points();
+        // A pad of 60 mm in the middle of 425 mm, on a plumb arm: half its height and half its thickness from its
+        // middle.
+        for (int i = 0; i < corners.size(); i += 3) {
+            assertThat(Math.abs(corners.get(i) + 170)).isCloseTo(3, offset(0.01));
+            assertThat(Math.abs(corners.get(i + 1) - 425)).isCloseTo(30, offset(0.01));
+            assertThat(Math.abs(corners.get(i + 2) - 286)).isCloseTo(30, offset(0.01));
+        }
+        assertThat(scene.bodies())
+                .extracting(Body::key)
+                .contains("obstacle:steering shaft")
+                .doesNotHaveDuplicates();
     }
 
     @Test

@@ -294,7 +294,7 @@ final class OddCars {
             "mount.stringers[1].body.forward=300 mm & mount.stringers[1].body.up=74 mm & mount.stringers[1].profile.wall=1 mm";
 
     private static final List<String> MOUNTED = List.of(
-            "mount.stringers[1].body.forward=-110 mm & mount.stringers[1].body.left=-131 mm",
+            "mount.stringers[1].body.forward=-174 mm & mount.stringers[1].body.left=-131 mm",
             "mount.loads.stiffness=500 N",
             "mount.loads.strength=5000 N",
             "mount.loads.strength=10000 N & mount.loads.sideways=0.5 & mount.brackets[0].bolts.grade=class_4_6",
@@ -303,12 +303,12 @@ final class OddCars {
             "mount.brackets[0].bolts.engagement=4 mm",
             "mount.brackets[0].bolts.torque=2 N m",
             "mount.brackets[0].bolts.root_to_bolt= & mount.brackets[0].bolts.bolt_to_edge=",
-            "mount.measured.force=300 N & mount.measured.pad=0.4 mm",
+            "mount.measured.force=300 N & mount.measured.pad=0.15 mm",
             "mount.measured.force=300 N & mount.measured.pad=2 mm",
             PRESSED,
             PRESSED + " & mount.stringers[1].profile.diameter=10 mm",
             PRESSED + " & mount.stringers[1].profile.diameter=8 mm",
-            "mount.loads.stops=100000000 & mount.loads.stop_force=350 N",
+            "mount.loads.stops=100000000 & mount.loads.stop_force=600 N",
             "mount.loads.stops=100000000 & mount.loads.stop_force=2000 N");
 
     private static final String WELD =
@@ -316,6 +316,27 @@ final class OddCars {
 
     private static final List<String> WELDED = List.of(
             "", "mount.loads.stiffness=10000 N", "mount.loads.stiffness=10000 N & mount.loads.function=10000 N");
+
+    private static final String LOW_SHAFT = "footwell.obstacles[1].from.up=300 mm & footwell.obstacles[1].to.up=300 mm"
+            + " & footwell.throttle.pad.left=190 mm & footwell.throttle.pivot.left=190 mm & footwell.obstacles[1].";
+
+    private static String shaft(int left) {
+        return LOW_SHAFT + "from.left=" + left + " mm & footwell.obstacles[1].to.left=" + left + " mm";
+    }
+
+    private static final List<String> FOOTED = List.of(
+            "footwell.throttle.pad.left=205 mm & footwell.throttle.pivot.left=205 mm & footwell.shoe=bare & footwell.driver=women_5",
+            "footwell.throttle.pad.left=205 mm & footwell.driver=men_5",
+            "footwell.throttle.pad.left=150 mm",
+            "footwell.throttle.pad.forward=-135 mm",
+            "footwell.throttle.pad.forward=-80 mm",
+            "footwell.throttle.pad.left=240 mm & footwell.shoe=boots",
+            shaft(345),
+            shaft(275),
+            shaft(362),
+            shaft(258),
+            "footwell.obstacles[0].to.up=250 mm",
+            "footwell.obstacles[0].to.up=260 mm");
 
     private static final List<Facts> FACTS = Stream.of(
                     changed("hill-climber", EVERY_CAR),
@@ -332,6 +353,7 @@ final class OddCars {
                     changed("hill-climber", BARS),
                     changed("hill-climber", ROUTED),
                     changed("hill-climber", MOUNTED),
+                    changed("hill-climber", FOOTED),
                     changedText(Cars.text("hill-climber", "side: driver", "side: driver\n      " + WELD), WELDED),
                     changed("heavy-tourer", MECHANISMS),
                     changed("hill-climber", HOT_DISCS),

@@ -28,6 +28,7 @@ import org.brakewright.model.proof.Checks;
  * @param shop what is folded and joined; empty when not given
  * @param mount what carries the pedal; empty when not given
  * @param lines where the lines run; empty when not given
+ * @param footwell the pedals side by side; empty when not given
  */
 public record ResolvedBuild(
         String name,
@@ -48,7 +49,8 @@ public record ResolvedBuild(
         Optional<ResolvedStops> stops,
         Optional<ResolvedShop> shop,
         Optional<ResolvedMount> mount,
-        Optional<ResolvedLines> lines) {
+        Optional<ResolvedLines> lines,
+        Optional<ResolvedFootwell> footwell) {
 
     /** The same car with another pedal. */
     public ResolvedBuild withPedal(ResolvedPedal other) {
@@ -71,7 +73,8 @@ public record ResolvedBuild(
                 stops,
                 shop,
                 mount,
-                lines);
+                lines,
+                footwell);
     }
 
     /** The same car with another apply system. */
@@ -95,6 +98,7 @@ public record ResolvedBuild(
                 stops,
                 shop,
                 mount,
-                lines);
+                lines,
+                footwell);
     }
 }
