@@ -28,10 +28,41 @@ public final class Assess {
 
     /** Assesses a build in full. */
     public static AssessOutcome assess(Build build) {
-        return switch (first(build)) {
+        return andFollowed(first(build));
+    }
+
+    private static AssessOutcome andFollowed(AssessOutcome first) {
+        return switch (first) {
             case AssessOutcome.Unusable unusable -> unusable;
             case AssessOutcome.Assessed assessed -> new AssessOutcome.Assessed(followed(assessed.assessment()));
         };
+    }
+
+    /**
+     * Assesses a build as far as drawings need it: every number and every judgement, but no advice, no cures, and no word on
+     * how heavy each assumption weighs.
+     */
+    public static AssessOutcome forDrawings(Build build) {
+        return switch (Resolve.resolve(build)) {
+            case Resolution.Unusable unusable -> new AssessOutcome.Unusable(unusable.problems());
+            case Resolution.Resolved resolved -> andFollowed(new AssessOutcome.Assessed(judged(build, resolved)));
+        };
+    }
+
+    private static Assessment judged(Build build, Resolution.Resolved resolved) {
+        Analysis analysis = Analyse.analyse(resolved.build());
+        Facts facts = new Facts(resolved.build(), analysis, assumed(resolved.ledger()));
+        List<Finding> findings = new ArrayList<>(Rules.judge(facts));
+        findings.sort(Comparator.comparing(Finding::state));
+        return new Assessment(
+                build,
+                resolved.build(),
+                analysis,
+                Headline.of(analysis),
+                feel(build, resolved, analysis),
+                Solutions.of(resolved.build(), analysis),
+                List.copyOf(findings),
+                List.of());
     }
 
     /** Assesses a build but for its stops over time, for whoever waits for an answer; {@link #followed} adds them. */

@@ -10,10 +10,14 @@ import org.brakewright.findings.Assessment;
 import org.brakewright.findings.Finding;
 import org.brakewright.findings.State;
 import org.brakewright.sheets.balance.BarSheet;
+import org.brakewright.sheets.footwell.FootwellSheet;
 import org.brakewright.sheets.lines.BendSheet;
 import org.brakewright.sheets.lines.CutSheet;
 import org.brakewright.sheets.lines.FittingSheet;
 import org.brakewright.sheets.lines.SchematicSheet;
+import org.brakewright.sheets.mount.BarsSheet;
+import org.brakewright.sheets.mount.PanelSheet;
+import org.brakewright.sheets.mount.PushSheet;
 import org.brakewright.sheets.pedal.ArmSheet;
 import org.brakewright.sheets.pedal.RodSheet;
 import org.brakewright.sheets.shop.FlatSheet;
@@ -45,8 +49,12 @@ public final class Sheets {
                         ArmSheet.of(assessment),
                         RodSheet.of(assessment),
                         BarSheet.of(assessment).stream().toList(),
+                        FootwellSheet.of(assessment),
+                        PanelSheet.of(assessment),
+                        BarsSheet.of(assessment).stream().toList(),
                         FlatSheet.of(assessment),
                         SaddleSheet.of(assessment),
+                        PushSheet.of(assessment).stream().toList(),
                         SchematicSheet.of(assessment).stream().toList(),
                         BendSheet.of(assessment),
                         CutSheet.of(assessment).stream().toList(),

@@ -6,6 +6,7 @@ import java.nio.ByteBuffer;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.function.Function;
 import org.brakewright.buildfile.Beside;
 import org.brakewright.buildfile.BuildFile;
 import org.brakewright.buildfile.ReadOutcome;
@@ -13,6 +14,7 @@ import org.brakewright.findings.Assess;
 import org.brakewright.findings.AssessOutcome;
 import org.brakewright.findings.Assessment;
 import org.brakewright.findings.Finding;
+import org.brakewright.model.Build;
 
 /** The example cars, and their sheets in the plainest words. */
 public final class Examples {
@@ -54,10 +56,15 @@ public final class Examples {
 
     /** The assessment of a build file. */
     public static Assessment assessed(String text) {
+        return assessed(text, Assess::assess);
+    }
+
+    /** The assessment of a build file by one of the ways to assess. */
+    public static Assessment assessed(String text, Function<Build, AssessOutcome> how) {
         return switch (BuildFile.read(text, Examples::beside)) {
             case ReadOutcome.Unusable unusable -> throw new AssertionError(unusable.problems());
             case ReadOutcome.Usable usable ->
-                switch (Assess.assess(usable.build())) {
+                switch (how.apply(usable.build())) {
                     case AssessOutcome.Unusable unusable -> throw new AssertionError(unusable.problems());
                     case AssessOutcome.Assessed assessed -> assessed.assessment();
                 };

@@ -4,7 +4,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import org.brakewright.drawing.Drawing;
+import org.brakewright.findings.Assess;
+import org.brakewright.findings.Assessment;
+import org.brakewright.findings.State;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class SheetsTest {
     private static final String CAR = Examples.text("hill-climber");
@@ -57,5 +62,20 @@ class SheetsTest {
         assertThat(Examples.sheets(Examples.text("shop-pickup")))
                 .extracting(Sheet::key)
                 .doesNotContain("balance-bar", "brake-pushrods", "brake-pedal-arm");
+    }
+
+    /** What is left out for drawings, cures and advice, changes no judgement. */
+    @ParameterizedTest
+    @ValueSource(strings = {"heavy-tourer", "hill-climber", "shop-pickup"})
+    void aCarAssessedForDrawingsIsForbiddenTheSame(String car) {
+        assertThat(stops(Examples.assessed(Examples.text(car), Assess::forDrawings)))
+                .isEqualTo(stops(Examples.assessed(Examples.text(car))));
+    }
+
+    private static List<String> stops(Assessment assessment) {
+        return assessment.findings().stream()
+                .filter(finding -> finding.state() == State.STOP)
+                .map(finding -> finding.key() + " " + finding.subject() + " " + finding.inputs())
+                .toList();
     }
 }

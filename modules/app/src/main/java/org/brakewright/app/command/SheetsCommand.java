@@ -74,7 +74,7 @@ public final class SheetsCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        return switch (Loading.file(file)) {
+        return switch (Loading.forDrawings(file)) {
             case Loading.Refused refused -> Refusals.print(spec.commandLine(), file, refused.problems());
             case Loading.Loaded loaded -> sheets(loaded.assessment());
         };

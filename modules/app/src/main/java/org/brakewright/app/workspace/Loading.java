@@ -45,6 +45,11 @@ public sealed interface Loading {
         return file(file, Assess::first);
     }
 
+    /** Loads a file as far as drawings need it. */
+    static Loading forDrawings(Path file) {
+        return file(file, Assess::forDrawings);
+    }
+
     private static Loading file(Path file, Function<Build, AssessOutcome> assess) {
         try {
             if (Files.isDirectory(file)) {
