@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Supplier;
 import org.brakewright.analysis.mount.MountState.OptionState;
 import org.brakewright.analysis.mount.MountState.Tried;
 import org.brakewright.kernel.structure.Vector3;
@@ -33,6 +34,9 @@ final class BraceOptions {
     private final double give;
     private final List<OptionState> states = new ArrayList<>();
 
+    /** Each takes a solution, so they are made side by side. */
+    private final List<Supplier<List<OptionState>>> comparisons = new ArrayList<>();
+
     private BraceOptions(Structure whole, Stiffening stiffening, double give) {
         this.whole = whole;
         this.stiffening = stiffening;
@@ -44,6 +48,11 @@ final class BraceOptions {
         BraceOptions options = new BraceOptions(whole, stiffening, firm.give(whole, stiffening.pedal()));
         options.told();
         options.skin();
+        options.comparisons.parallelStream()
+                .map(Supplier::get)
+                .flatMap(List::stream)
+                .toList()
+                .forEach(options.states::add);
         options.tubes(firm);
         options.states.sort(Comparator.comparingDouble(OptionState::gainedPerKg).reversed());
         return List.copyOf(options.states);
@@ -96,7 +105,8 @@ final class BraceOptions {
 
     private void without(String path, String name, double mass, Structure rest) {
         Addition told = new Addition(Tried.TOLD, path, name, mass);
-        stiffening.give(rest).ifPresent(lost -> add(told, lost, give));
+        comparisons.add(() -> stiffening.give(rest).map(lost -> state(told, lost, give)).stream()
+                .toList());
     }
 
     private void skin() {
@@ -111,12 +121,11 @@ final class BraceOptions {
                 panel.holes());
         Structure skinned = new Structure(
                 doubled, whole.plates(), whole.brackets(), whole.stringers(), whole.crossTube(), whole.pivot());
-        if (Settling.of(skinned) instanceof Settled.Firm firm) {
-            double after = firm.give(skinned, stiffening.pedal());
-            double mass =
-                    firm.mesh().area() * panel.thickness() * panel.material().density();
-            add(Addition.untold(Tried.SKIN, mass), give, after);
-        }
+        double mass =
+                stiffening.mesh().area() * panel.thickness() * panel.material().density();
+        Addition skin = Addition.untold(Tried.SKIN, mass);
+        comparisons.add(() -> stiffening.give(skinned).map(after -> state(skin, give, after)).stream()
+                .toList());
     }
 
     private void tubes(Settled.Firm firm) {
@@ -132,18 +141,18 @@ final class BraceOptions {
         double rate = STEEL_YOUNG * section.area() / LENGTH * along.size();
         double mass = STEEL_DENSITY * section.area() * LENGTH * along.size();
         double after = firm.giveWithTie(whole, stiffening.pedal(), along.getFirst(), rate);
-        add(Addition.untold(tried, mass), give, after);
+        states.add(state(Addition.untold(tried, mass), give, after));
     }
 
-    private void add(Addition addition, double without, double with) {
+    private OptionState state(Addition addition, double without, double with) {
         double gained = stiffening.stiffness(with) - stiffening.stiffness(without);
-        states.add(new OptionState(
+        return new OptionState(
                 addition.tried(),
                 addition.path(),
                 addition.name(),
                 addition.mass(),
                 gained,
                 gained / addition.mass(),
-                stiffening.padInUse(with)));
+                stiffening.padInUse(with));
     }
 }

@@ -35,8 +35,8 @@ public final class MountStates {
         double arm = MountStiffness.arm(mount.pedal())
                 .map(stiffness -> 1 / stiffness)
                 .orElse(0.0);
-        Stiffening stiffening =
-                new Stiffening(loaded.forces(), arm, mount.loads().function());
+        Stiffening stiffening = new Stiffening(
+                loaded.mesh(), loaded.forces(), arm, mount.loads().function());
         return new MountState(
                 firm.mesh().triangles().size(),
                 firm.change(),

@@ -5,6 +5,7 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Supplier;
 import org.brakewright.kernel.mesh.MeshOutcome;
 import org.brakewright.kernel.mesh.Mesher;
 import org.brakewright.kernel.mesh.PanelMesh;
@@ -21,7 +22,8 @@ import org.brakewright.model.resolved.ResolvedMount.Structure;
  * Refines the mesh of a mount until its brackets move by less than {@link #SETTLED} more or less.
  *
  * <p>Maintainer's note. A car is resolved again and again with the same mount while cures and assumptions are tried, so
- * the last few answers are kept; the same structure has the same answer, so nothing is seen of that but the time.
+ * the last few answers are kept; the same structure has the same answer, so nothing is seen of that but the time. What is
+ * compared with a mount, the same with less on it, is solved on that mount's mesh and not refined again.
  */
 final class Settling {
     /** Share by which the movement may still change. */
@@ -30,26 +32,38 @@ final class Settling {
     private static final double FINER = 0.6;
     private static final int MOST_ROUNDS = 5;
 
-    private static final int KEPT = 32;
+    private static final int KEPT = 64;
 
-    private static final Map<Structure, Settled> ANSWERS =
+    private static final Map<Object, Settled> ANSWERS =
             Collections.synchronizedMap(new LinkedHashMap<>(KEPT, 0.75f, true) {
                 private static final long serialVersionUID = 1;
 
                 @Override
-                protected boolean removeEldestEntry(Map.Entry<Structure, Settled> eldest) {
+                protected boolean removeEldestEntry(Map.Entry<Object, Settled> eldest) {
                     return size() > KEPT;
                 }
             });
+
+    /** A structure on a mesh that was settled for another one. */
+    private record OnMesh(Structure structure, PanelMesh mesh) {}
 
     private Settling() {}
 
     /** The mesh and compliance of a structure, or why there is none. */
     static Settled of(Structure structure) {
-        Settled known = ANSWERS.get(structure);
+        return known(structure, () -> settle(structure));
+    }
+
+    /** The compliance of a structure on a mesh that is fine enough for one that is much like it. */
+    static Settled on(Structure structure, PanelMesh mesh) {
+        return known(new OnMesh(structure, mesh), () -> solved(structure, mesh));
+    }
+
+    private static Settled known(Object asked, Supplier<Settled> answer) {
+        Settled known = ANSWERS.get(asked);
         if (known == null) {
-            known = settle(structure);
-            ANSWERS.put(structure, known);
+            known = answer.get();
+            ANSWERS.put(asked, known);
         }
         return known;
     }

@@ -1,6 +1,7 @@
 package org.brakewright.analysis.mount;
 
 import java.util.Optional;
+import org.brakewright.kernel.mesh.PanelMesh;
 import org.brakewright.model.resolved.ResolvedMount.CrossTube;
 import org.brakewright.model.resolved.ResolvedMount.Near;
 import org.brakewright.model.resolved.ResolvedMount.Place;
@@ -12,14 +13,15 @@ import org.brakewright.model.resolved.ResolvedMount.Structure;
 /**
  * How far other structures give way under the same pedal, and what they weigh.
  *
+ * @param mesh that all are compared on
  * @param arm give of the pedal's arm, m/N
  * @param inUse foot force in use, N
  */
-record Stiffening(PedalForces pedal, double arm, double inUse) {
+record Stiffening(PanelMesh mesh, PedalForces pedal, double arm, double inUse) {
 
     /** Movement of the pad over the foot's force, without the arm, m/N; empty when it does not stand. */
     Optional<Double> give(Structure structure) {
-        return Settling.of(structure) instanceof Settled.Firm firm
+        return Settling.on(structure, mesh) instanceof Settled.Firm firm
                 ? Optional.of(firm.give(structure, pedal))
                 : Optional.empty();
     }
@@ -45,9 +47,7 @@ record Stiffening(PedalForces pedal, double arm, double inUse) {
 
     /** Of a plate beyond what it replaces, kg. */
     double mass(Plate plate, Structure structure) {
-        return Settling.of(structure) instanceof Settled.Firm firm
-                ? PanelSheets.mass(plate, firm.mesh(), structure)
-                : 0;
+        return PanelSheets.mass(plate, mesh, structure);
     }
 
     /** kg. */

@@ -1,7 +1,8 @@
 package org.brakewright.analysis.mount;
 
-import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.brakewright.analysis.mount.MountState.Dress;
 import org.brakewright.analysis.mount.MountState.VariantState;
@@ -20,16 +21,22 @@ final class Variants {
     }
 
     List<VariantState> states() {
-        List<VariantState> states = new ArrayList<>();
-        Structure before = null;
+        Map<Structure, Dress> differing = new LinkedHashMap<>();
         for (Dress dress : Dress.values()) {
-            Structure dressed = dressed(whole, dress);
-            Optional<Double> give = dressed.equals(before) ? Optional.empty() : stiffening.give(dressed);
-            before = dressed;
-            give.ifPresent(found -> states.add(new VariantState(
-                    dress, stiffening.added(dressed), stiffening.stiffness(found), stiffening.padInUse(found))));
+            differing.putIfAbsent(dressed(whole, dress), dress);
         }
-        return List.copyOf(states);
+        return List.copyOf(differing.values()).parallelStream()
+                .map(this::state)
+                .flatMap(Optional::stream)
+                .toList();
+    }
+
+    private Optional<VariantState> state(Dress dress) {
+        Structure dressed = dressed(whole, dress);
+        return stiffening
+                .give(dressed)
+                .map(found -> new VariantState(
+                        dress, stiffening.added(dressed), stiffening.stiffness(found), stiffening.padInUse(found)));
     }
 
     /** A mount with so much of what is told. */

@@ -105,6 +105,7 @@ public final class Resolve {
                                         clutch.map(each -> OptionalDouble.of(
                                                         each.pedal().travelToStop()))
                                                 .orElse(OptionalDouble.empty()),
+                                        build.mount() != null && build.mount().placeInCar() != null,
                                         mount,
                                         routes)));
     }

@@ -34,10 +34,12 @@ final class ResolveFootwell {
      *
      * @param brakeTravel of the pad, m
      * @param clutchTravel of the pad, m; empty without a clutch
+     * @param placed whether a mount is told to lie in the car, faulty or not
      */
     record Elsewhere(
             double brakeTravel,
             OptionalDouble clutchTravel,
+            boolean placed,
             Optional<ResolvedMount> mount,
             Optional<ResolvedLines> lines) {}
 
@@ -96,6 +98,9 @@ final class ResolveFootwell {
         double travel = elsewhere.brakeTravel();
         Optional<Place> zero = elsewhere.mount().flatMap(ResolvedMount::placeInCar);
         boolean here = told.pivot() != null || told.pad() != null;
+        if (elsewhere.placed() && zero.isEmpty()) {
+            return Optional.empty();
+        }
         if (zero.isEmpty()) {
             return pad(told, "footwell.brake", OptionalDouble.of(travel));
         }

@@ -197,6 +197,10 @@ class FootwellStatesTest {
                         footwell.driver: men_95
                         footwell.shoe: street
                         """);
+        assertThat(mounted.with("mount.panel.material: tin foil").problems())
+                .as("a mount with a fault is told of once")
+                .extracting(Problem::path)
+                .containsExactly("mount.panel.material");
         assertThat(state(mounted).sweeps()).extracting(SweepState::obstacle).contains("panel");
         assertThat(mounted.with(
                                 "footwell.brake.pad.forward: 0 mm\nfootwell.brake.pad.left: 0 mm\nfootwell.brake.pad.up: 0 mm")
