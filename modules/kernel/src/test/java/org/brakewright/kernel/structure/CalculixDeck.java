@@ -18,7 +18,7 @@ import java.util.concurrent.TimeUnit;
 final class CalculixDeck {
     private static final int ACROSS = 60;
     private static final int UP = 40;
-    private static final int PARTS = 4;
+    private static final int PARTS = 32;
 
     private final StringBuilder nodes = new StringBuilder("*NODE,NSET=ALL\n");
     private final StringBuilder clamped = new StringBuilder();
@@ -76,9 +76,10 @@ final class CalculixDeck {
                 .append(kind)
                 .append('\n')
                 .append(lines));
-        deck.append("*MATERIAL,NAME=STEEL\n*ELASTIC\n%s,%s\n".formatted(OutsideMount.YOUNG, OutsideMount.POISSON));
-        shell(deck, "PANEL", OutsideMount.PANEL);
-        shell(deck, "BRACKET", OutsideMount.BRACKET);
+        material(deck, "STEEL", OutsideMount.YOUNG);
+        material(deck, "STIFF", OutsideMount.BRACKET_YOUNG);
+        shell(deck, "PANEL", "STEEL");
+        shell(deck, "BRACKET", "STIFF");
         beam(deck, "BARARM", OutsideMount.ARM);
         beam(deck, "BARSTRINGER", OutsideMount.STRINGER);
         deck.append("*NSET,NSET=PAD\n%d\n*BOUNDARY\n%s".formatted(pad, clamped));
@@ -88,8 +89,12 @@ final class CalculixDeck {
         Files.writeString(file, deck);
     }
 
-    private static void shell(StringBuilder deck, String set, double thickness) {
-        deck.append("*SHELL SECTION,ELSET=%s,MATERIAL=STEEL\n%s\n".formatted(set, thickness));
+    private static void material(StringBuilder deck, String name, double young) {
+        deck.append("*MATERIAL,NAME=%s\n*ELASTIC\n%s,%s\n".formatted(name, young, OutsideMount.POISSON));
+    }
+
+    private static void shell(StringBuilder deck, String set, String material) {
+        deck.append("*SHELL SECTION,ELSET=%s,MATERIAL=%s\n%s\n".formatted(set, material, OutsideMount.PANEL));
     }
 
     private static void beam(StringBuilder deck, String set, double side) {

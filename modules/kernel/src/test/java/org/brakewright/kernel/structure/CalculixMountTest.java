@@ -13,8 +13,8 @@ import org.junit.jupiter.params.provider.CsvSource;
 /**
  * A complete mount of shells and beams against CalculiX (Debian's calculix-ccx), a general-purpose program.
  *
- * <p>Wanted are 3 % at the pad and 8 % of stress. Not reached yet: seen were up to 4.9 % and 10.0 %, and what CalculiX says
- * moves by as much with its own mesh and the bracket's thickness, since it joins a beam to the one node of a shell.
+ * <p>Seen were 0.6 % at the pad and up to 3.3 % of stress. CalculiX stiffens a bar where it meets a sheet or another bar,
+ * over half an element's length; with 4 elements a bar it moves 7 % less, with 32 no further change is seen.
  */
 @SuppressWarnings("NullAway.Init") // JUnit sets them up
 class CalculixMountTest {
@@ -38,15 +38,15 @@ class CalculixMountTest {
     void thePadMovesAsFar() {
         Vector3 here = ours.result.motion(ours.pad).shift();
         Vector3 there = theirs.padShift();
-        assertThat(Math.hypot(here.y(), here.z())).isCloseTo(Math.hypot(there.y(), there.z()), withinPercentage(6));
-        assertThat(here.z()).isCloseTo(there.z(), withinPercentage(6));
-        assertThat(here.y()).isCloseTo(there.y(), withinPercentage(6));
+        assertThat(Math.hypot(here.y(), here.z())).isCloseTo(Math.hypot(there.y(), there.z()), withinPercentage(3));
+        assertThat(here.z()).isCloseTo(there.z(), withinPercentage(3));
+        assertThat(here.y()).isCloseTo(there.y(), withinPercentage(3));
     }
 
     /** On the face toward the pad, beside, below and above the bracket and away from its corners. */
     @ParameterizedTest
     @CsvSource({"0.14, 0.20", "0.46, 0.20", "0.30, 0.08", "0.30, 0.32", "0.20, 0.10", "0.40, 0.10"})
     void thePanelIsStressedAsMuch(double x, double y) {
-        assertThat(ours.stress(x, y)).isCloseTo(theirs.stress(x, y), withinPercentage(11));
+        assertThat(ours.stress(x, y)).isCloseTo(theirs.stress(x, y), withinPercentage(8));
     }
 }

@@ -15,7 +15,10 @@ final class OutsideMount {
     static final double WIDTH = 0.6;
     static final double HEIGHT = 0.4;
     static final double PANEL = 1.2e-3;
-    static final double BRACKET = 30e-3;
+
+    /** A bracket of 30 mm on sheet of 1.2 mm, told as sheet of one thickness: (30/1.2) cubed as stiff. */
+    static final double BRACKET_YOUNG = YOUNG * 15_625;
+
     static final double ARM = 20e-3;
     static final double STRINGER = 12e-3;
     static final Vector3 PUSH = new Vector3(0, 0, -500);
@@ -76,7 +79,7 @@ final class OutsideMount {
             for (int j = 0; j < UP; j++) {
                 for (int i = 0; i < ACROSS; i++) {
                     boolean stiff = stiff(WIDTH * (i + 0.5) / ACROSS, HEIGHT * (j + 0.5) / UP);
-                    Sheet sheet = new Sheet(stiff ? BRACKET : PANEL, YOUNG, POISSON);
+                    Sheet sheet = new Sheet(PANEL, stiff ? BRACKET_YOUNG : YOUNG, POISSON);
                     add(new Shell("panel", node(i, j), node(i + 1, j), node(i + 1, j + 1), sheet));
                     add(new Shell("panel", node(i, j), node(i + 1, j + 1), node(i, j + 1), sheet));
                 }
