@@ -55,7 +55,7 @@ public final class Sheets {
                         FlatSheet.of(assessment),
                         SaddleSheet.of(assessment),
                         PushSheet.of(assessment).stream().toList(),
-                        SchematicSheet.of(assessment).stream().toList(),
+                        List.of(SchematicSheet.of(assessment)),
                         BendSheet.of(assessment),
                         CutSheet.of(assessment).stream().toList(),
                         FittingSheet.of(assessment).stream().toList())

@@ -2,7 +2,6 @@ package org.brakewright.sheets.lines;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.TreeSet;
 import org.brakewright.analysis.lines.LinesState;
 import org.brakewright.drawing.Figure;
@@ -15,7 +14,6 @@ import org.brakewright.model.lines.PartKind;
 import org.brakewright.model.resolved.ResolvedApply;
 import org.brakewright.sheets.Column;
 import org.brakewright.sheets.Draft;
-import org.brakewright.sheets.lines.Network.Branch;
 
 /** The hydraulics as a diagram, drawn from what is joined to what. */
 public final class SchematicSheet {
@@ -26,33 +24,38 @@ public final class SchematicSheet {
 
     private SchematicSheet() {}
 
-    /** The sheet of a car whose lines are told. */
-    public static Optional<Draft> of(Assessment assessment) {
+    /** The sheet of any car: of its lines where they are told, else of the usual ones. */
+    public static Draft of(Assessment assessment) {
         LinesState lines = assessment.analysis().lines();
-        return lines == null
-                ? Optional.empty()
-                : Optional.of(draft(lines, assessment.resolved().apply()));
-    }
-
-    private static Draft draft(LinesState lines, ResolvedApply apply) {
-        List<Branch> trees = Network.of(lines).trees();
-        boolean bar = apply instanceof ResolvedApply.Twin;
+        Network network = lines == null ? UsualNetwork.of(assessment.resolved()) : Network.of(lines);
+        boolean bar = assessment.resolved().apply() instanceof ResolvedApply.Twin;
+        List<String> words = new ArrayList<>(
+                List.of(
+                        "Symbols after ISO 1219-1. Our own: two short strokes are a bracket or bulkhead, a cross on a stub is a"
+                                + " bleeder, the upright line with three rings is the balance bar, pushed at its middle ring.",
+                        "Thin straight lines are tube, bowed ones hose. Not to scale; ways and lengths stand on the other sheets."));
+        if (lines == null) {
+            words.add(
+                    "Nobody has told how this car's lines run: drawn is the usual way, a tee in each circuit and a hose to"
+                            + " each brake. Two chambers of one master are drawn as two. Tell plumbing to have the car's own.");
+        }
         Column column = new Column()
-                .add(SchematicPicture.of(trees, bar))
+                .add(SchematicPicture.of(network.trees(), bar))
                 .heading("Legend")
-                .add(legend(lines))
-                .words(
-                        List.of(
-                                "Symbols after ISO 1219-1. Our own: two short strokes are a bracket or bulkhead, a cross on a stub is a"
-                                        + " bleeder, the upright line with three rings is the balance bar, pushed at its middle ring.",
-                                "Thin straight lines are tube, bowed ones hose. Not to scale; ways and lengths stand on the other sheets."));
-        return new Draft("schematic", "hydraulic diagram", Draft.Use.SETTING, column, List.of("plumbing"));
+                .add(legend(network))
+                .words(words);
+        return new Draft(
+                "schematic",
+                "hydraulic diagram",
+                Draft.Use.SETTING,
+                column,
+                List.of(lines == null ? "apply.proportioning_valve" : "plumbing"));
     }
 
     /** Each kind of part that the car has. */
-    private static List<Shape> legend(LinesState lines) {
+    private static List<Shape> legend(Network network) {
         var kinds = new TreeSet<PartKind>();
-        lines.parts().forEach(part -> kinds.add(part.kind()));
+        network.parts().values().forEach(part -> kinds.add(part.kind()));
         List<Shape> shapes = new ArrayList<>();
         int number = 0;
         for (PartKind kind : kinds) {

@@ -84,4 +84,31 @@ class SchematicSheetTest {
                     .isLessThanOrEqualTo(Math.max(0, Extent.of(Symbols.of(kind)).maxX()));
         }
     }
+
+    /** The pickup: a tandem master, a proportioning valve in the rear line, discs before drums, no lines told. */
+    @Test
+    void aCarWithoutLinesIsDrawnInTheUsualWay() {
+        String pickup = Examples.text("shop-pickup");
+        List<Branch> trees =
+                UsualNetwork.of(Examples.assessed(pickup).resolved()).trees();
+        assertThat(trees.stream().map(SchematicSheetTest::tree))
+                .containsExactly(
+                        "front chamber(front tee(front left bracket(~front left caliper),"
+                                + " front right bracket(~front right caliper)))",
+                        "rear chamber(proportioning valve(rear tee(rear left bracket(~rear left wheel"
+                                + " cylinder), rear right bracket(~rear right wheel cylinder))))");
+        assertThat(Drawn.of(Examples.sheet(pickup, "schematic")).words())
+                .anyMatch(words -> words.startsWith("Nobody has told how this car's lines run"));
+    }
+
+    /** A chamber feeds a front wheel and the rear one across; each rear wheel has its valve. */
+    @Test
+    void aDiagonalSplitCrosses() {
+        String crossed = Examples.text("shop-pickup").replaceFirst("(?m)^apply:\n", "apply:\n  split: diagonal\n");
+        List<Branch> trees =
+                UsualNetwork.of(Examples.assessed(crossed).resolved()).trees();
+        assertThat(tree(trees.getFirst()))
+                .contains("front left caliper", "proportioning valve, right(", "rear right wheel cylinder");
+        assertThat(tree(trees.getLast())).contains("front right caliper", "rear left wheel cylinder");
+    }
 }
