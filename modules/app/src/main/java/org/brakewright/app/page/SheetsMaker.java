@@ -26,9 +26,6 @@ public final class SheetsMaker {
     }
 
     private static String advice(List<Sheet> sheets) {
-        if (sheets.isEmpty()) {
-            return "No sheet can be drawn yet: give the pedal as a mechanism, the pushrods, parts under shop, or the routes under plumbing.";
-        }
         long forbidden = sheets.stream().filter(Sheet::forbidden).count();
         String stamped = forbidden == 0
                 ? ""

@@ -61,7 +61,7 @@ public final class LineClearance implements Rule {
                 .found(Figure.length(gap.gapM()))
                 .against(
                         Figure.length(limit),
-                        wheel ? "NSW brake assessment manual 2013, p. 23, wheel or tyre" : "routing, common practice",
+                        wheel ? "NSW brake assessment manual 2013, p. 23, wheel or tyre" : "routing of lines",
                         wheel ? Tag.VERIFIED : Tag.COMMON_PRACTICE)
                 .with("along", Figure.length(gap.alongM()))
                 .inputs(path + ".points")
