@@ -81,15 +81,20 @@ final class BoltChecks {
                 share.shear() * strength,
                 preload.force(),
                 bolts.torque().isPresent(),
-                FRICTION * preload.force() / (share.shear() + FRICTION * (1 - felt) * tension),
-                tension > 0 ? preload.opens(felt) / tension : null,
-                grade.proofStress() / new BoltStress(thread, tension, share.shear()).equivalent(),
+                foot(FRICTION * preload.force() / (share.shear() + FRICTION * (1 - felt) * tension)),
+                tension > 0 ? foot(preload.opens(felt) / tension) : null,
+                foot(grade.proofStress() / new BoltStress(thread, tension, share.shear()).equivalent()),
                 hole.bearing(share.shear() * strength),
-                Math.min(
+                foot(Math.min(
                         seat.yield() / hole.bearing(share.shear()),
-                        SHEAR_YIELD * seat.yield() / hole.tearOut(share.shear())),
+                        SHEAR_YIELD * seat.yield() / hole.tearOut(share.shear()))),
                 bolts.engagement(),
                 needed(thread, grade));
+    }
+
+    /** A foot's force, or one that no foot reaches. */
+    static double foot(double force) {
+        return Math.min(force, MountState.NO_FOOT_N);
     }
 
     /** Of the worst way to push. The bracket on the driver's side pulls its bolts when it moves back. */

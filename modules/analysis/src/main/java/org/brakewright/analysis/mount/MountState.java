@@ -32,6 +32,8 @@ public record MountState(
         List<ReactionState> reactions,
         List<VariantState> variants,
         List<OptionState> options) {
+    /** Stands for a force that no foot reaches, N. */
+    public static final double NO_FOOT_N = 1e9;
 
     /** What a load is for. */
     public enum Asked {

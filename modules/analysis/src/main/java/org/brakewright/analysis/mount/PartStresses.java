@@ -26,6 +26,9 @@ final class PartStresses {
     /** Stations along a bar, ends included. */
     private static final int STATIONS = 41;
 
+    /** Rounding and no more, Pa/N: a pascal under a megapascal a newton. */
+    private static final double UNSTRESSED = 1e-3;
+
     private final LoadedMount loaded;
     private final Map<String, Peak> peaks = new LinkedHashMap<>();
 
@@ -40,9 +43,10 @@ final class PartStresses {
         this.loaded = loaded;
         looked(loaded.straight());
         loaded.slanted().forEach(this::looked);
+        peaks.values().removeIf(peak -> !(peak.stress() > UNSTRESSED));
     }
 
-    /** By path, sheets first. */
+    /** By path, sheets first; what no push stresses is left out. */
     Map<String, Peak> peaks() {
         return peaks;
     }

@@ -51,7 +51,7 @@ final class WeldChecks {
                 group(weld).throat(),
                 stress * loaded.mount().loads().stiffness(),
                 allowed,
-                allowed / stress);
+                BoltChecks.foot(allowed / stress));
     }
 
     /** Greatest in the throat, Pa/N. */

@@ -201,6 +201,27 @@ class MountStatesTest {
         assertThat(tried.massKg()).isCloseTo(7850 * Math.PI / 4 * (0.022 * 0.022 - 0.019 * 0.019) * 0.3, within(1e-6));
     }
 
+    /** The bracket hangs on a cross tube alone, so the panel bears nothing: statics. */
+    @Test
+    void aPanelThatBearsNothingHasNoStressToTell() {
+        WrittenCar hung = Mounts.BOX.without("mount.brackets[0].bolts").with("""
+                mount.cross_tube.profile.kind: round_tube
+                mount.cross_tube.profile.diameter: 38 mm
+                mount.cross_tube.profile.wall: 2 mm
+                mount.cross_tube.material: cds_tube
+                mount.cross_tube.right.forward: -60 mm
+                mount.cross_tube.right.left: -500 mm
+                mount.cross_tube.right.up: 60 mm
+                mount.cross_tube.left.forward: -60 mm
+                mount.cross_tube.left.left: 500 mm
+                mount.cross_tube.left.up: 60 mm
+                mount.cross_tube.ends: welded
+                mount.cross_tube.carries: box
+                """);
+        assertThat(state(hung).parts()).extracting(PartState::path).containsExactly("mount.cross_tube", "mount.arm");
+        assertThat(state(hung).parts()).extracting(PartState::yieldsAtN).allMatch(Double::isFinite);
+    }
+
     @Test
     void optionsStandMostForTheirMassFirst() {
         assertThat(state(Mounts.BOX.with(Mounts.DOUBLER).with(Mounts.BRACE)).options())
