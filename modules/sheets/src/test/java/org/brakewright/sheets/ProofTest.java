@@ -12,6 +12,8 @@ import java.util.Objects;
 import org.brakewright.drawing.page.Page;
 import org.brakewright.drawing.page.Pages;
 import org.brakewright.drawing.page.Paper;
+import org.brakewright.drawing.write.DxfWriter;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -48,11 +50,25 @@ class ProofTest {
         }
     }
 
+    /** Holes and bolts of the example's build file, across counted to the left, a half millimetre of clearance. */
+    @Test
+    void theFirewallsHolesAreInItsDxfWhereTheBuildFilePutsThem() throws Exception {
+        Sheet firewall = Examples.sheet(Examples.text("hill-climber"), "firewall");
+        Files.writeString(folder.resolve("firewall.dxf"), DxfWriter.write(firewall.drawing()));
+        assertThat(proof().stream().filter(line -> line.startsWith("hole")))
+                .containsExactlyInAnyOrder(
+                        "hole firewall.dxf 0.0000 130.0000 50.0000",
+                        "hole firewall.dxf 30.0000 0.0000 30.0000",
+                        "hole firewall.dxf -30.0000 0.0000 30.0000",
+                        "hole firewall.dxf 75.0000 -50.0000 8.5000",
+                        "hole firewall.dxf -75.0000 -50.0000 8.5000",
+                        "hole firewall.dxf -75.0000 50.0000 8.5000",
+                        "hole firewall.dxf 75.0000 50.0000 8.5000");
+    }
+
     private void assertPages(Sheet sheet, Paper paper, List<String> proof) {
         String file = SheetFiles.pdf(sheet.key(), paper);
-        List<Page> pages = sheet.drawings().stream()
-                .flatMap(drawing -> Pages.of(drawing, paper).stream())
-                .toList();
+        List<Page> pages = Pages.of(sheet.drawings(), paper);
         assertThat(proof.stream().filter(line -> line.startsWith("page " + file + " ")))
                 .hasSameSizeAs(pages);
         for (int i = 0; i < pages.size(); i++) {

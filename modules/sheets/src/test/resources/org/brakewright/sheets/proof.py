@@ -4,6 +4,7 @@ Prints, a line each:
   page FILE NUMBER WIDTH HEIGHT            size of a page in pixels at 600 dpi
   bar FILE NUMBER across|up LENGTH COUNT   dark stretches of 97 to 105 mm in the strip of that direction's check bars
   dxf FILE ERRORS FIXES                    what the audit found and mended
+  hole FILE X Y DIAMETER                   a circle on the layer of holes, in the drawing's units
 """
 
 import collections
@@ -67,8 +68,11 @@ def main(folder):
         for number in range(1, pages(pdf) + 1):
             measure(pdf, number)
     for dxf in sorted(folder.glob("*.dxf")):
-        _, auditor = ezdxf.recover.readfile(dxf)
+        document, auditor = ezdxf.recover.readfile(dxf)
         print("dxf", dxf.name, len(auditor.errors), len(auditor.fixes))
+        for hole in document.modelspace().query('CIRCLE[layer=="HOLES"]'):
+            x, y, _ = hole.dxf.center
+            print("hole", dxf.name, f"{x:.4f} {y:.4f} {2 * hole.dxf.radius:.4f}")
 
 
 main(pathlib.Path(sys.argv[1]))

@@ -26,19 +26,39 @@ public final class Pages {
      * a drawing of more than 400 tiles.
      */
     public static List<Page> of(Drawing drawing, Paper paper) {
-        Tiling tiling = tiling(drawing, paper);
+        return of(List.of(drawing), paper);
+    }
+
+    /** Drawings that belong together, one after the other, their pages counted through; refuses as for one. */
+    public static List<Page> of(List<Drawing> drawings, Paper paper) {
+        List<Tiling> tilings =
+                drawings.stream().map(drawing -> tiling(drawing, paper)).toList();
+        int count = tilings.stream().mapToInt(Pages::count).sum();
         var pages = new ArrayList<Page>();
-        int count = tiling.tiles().size() + (tiling.tiles().size() > 1 ? 1 : 0);
-        if (count > 1) {
+        for (int i = 0; i < tilings.size(); i++) {
+            lay(drawings.get(i), tilings.get(i), count, pages);
+        }
+        return List.copyOf(pages);
+    }
+
+    private static void lay(Drawing drawing, Tiling tiling, int count, List<Page> pages) {
+        boolean tiled = count(tiling) > 1;
+        if (tiled) {
             pages.add(Overview.page(
-                    drawing, tiling, new Legend(drawing.title(), Legend.NOT_TO_SCALE, page(1, count, "overview"))));
+                    drawing,
+                    tiling,
+                    new Legend(drawing.title(), Legend.NOT_TO_SCALE, page(pages.size() + 1, count, "overview"))));
         }
         for (Tile tile : tiling.tiles()) {
-            String shows = count > 1 ? "tile " + tile.name() : "whole drawing";
+            String shows = tiled ? "tile " + tile.name() : "whole drawing";
             Legend legend = new Legend(drawing.title(), Legend.TRUE_SCALE, page(pages.size() + 1, count, shows));
             pages.add(page(drawing, tiling, tile, legend));
         }
-        return List.copyOf(pages);
+    }
+
+    private static int count(Tiling tiling) {
+        int tiles = tiling.tiles().size();
+        return tiles > 1 ? tiles + 1 : tiles;
     }
 
     /** The tiles that {@link #of} puts on paper. */

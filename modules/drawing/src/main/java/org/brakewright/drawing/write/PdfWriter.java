@@ -36,15 +36,12 @@ public final class PdfWriter {
         return write(List.of(drawing), paper);
     }
 
-    /** Several drawings one after the other; the first names the file. IllegalArgumentException when there is none. */
+    /** Several drawings one after the other, their pages counted through; the first names the file. IllegalArgumentException when there is none. */
     public static byte[] write(List<Drawing> drawings, Paper paper) {
         if (drawings.isEmpty()) {
             throw new IllegalArgumentException("drawings must not be empty");
         }
-        List<Page> pages = drawings.stream()
-                .flatMap(drawing -> Pages.of(drawing, paper).stream())
-                .toList();
-        return write(drawings.getFirst().title().title(), pages);
+        return write(drawings.getFirst().title().title(), Pages.of(drawings, paper));
     }
 
     /** Pages as they are, under a title. */

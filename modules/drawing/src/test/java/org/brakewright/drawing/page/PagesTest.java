@@ -29,6 +29,24 @@ class PagesTest {
         assertThat(laid.getFirst().name()).isEqualTo(pages > 1 ? "overview" : "R1C1");
     }
 
+    /** A map and two tiles, then a page of its own: whoever holds one knows how many there are. */
+    @Test
+    void pagesOfDrawingsThatBelongTogetherAreCountedThrough() {
+        List<Page> laid = Pages.of(List.of(Demo.plate(245, 148), Demo.plate(130, 150)), Paper.A4);
+        assertThat(laid)
+                .extracting(PagesTest::number)
+                .containsExactly("1 of 4: overview", "2 of 4: tile R1C1", "3 of 4: tile R1C2", "4 of 4: whole drawing");
+    }
+
+    private static String number(Page page) {
+        return page.furniture().stream()
+                .filter(Text.class::isInstance)
+                .map(mark -> ((Text) mark).words())
+                .filter(words -> words.matches("\\d+ of \\d+: .*"))
+                .findFirst()
+                .orElseThrow();
+    }
+
     /** What stands at a place of the drawing stands at the same place of the tile's window on paper, in true size. */
     @Test
     void everyTileShowsItsPartInPlace() {
