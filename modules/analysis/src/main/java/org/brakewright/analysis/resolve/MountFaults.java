@@ -82,6 +82,25 @@ final class MountFaults {
         if (bolts.washer() <= bolts.hole()) {
             values.problem(path + ".washer", "", "The washer falls through the hole.", "more than hole");
         }
+        for (int i = 0; i < bolts.positions().size(); i++) {
+            for (int j = 0; j < i; j++) {
+                apart(bolts, path, i, j);
+            }
+        }
+    }
+
+    /** Washers that overlap lie on each other, and their holes nearly meet. */
+    private void apart(Bolts bolts, String path, int bolt, int other) {
+        ResolvedMount.Spot one = bolts.positions().get(bolt);
+        ResolvedMount.Spot two = bolts.positions().get(other);
+        double between = Math.hypot(one.across() - two.across(), one.up() - two.up());
+        if (between < bolts.washer()) {
+            values.problem(
+                    path + ".positions[" + bolt + "]",
+                    String.format(Locale.ROOT, "%.1f mm", between * 1e3),
+                    "The bolt lies this near to " + path + ".positions[" + other + "]: their washers overlap.",
+                    String.format(Locale.ROOT, "%.1f mm or more, the washer", bolts.washer() * 1e3));
+        }
     }
 
     private void plate(Plate plate, Structure structure) {

@@ -87,6 +87,16 @@ class MountRefusedTest {
                 .containsExactly("mount.brackets[0].bolts.positions[2]");
     }
 
+    /** Bolts 3 and 4 of the square of 80 mm, 8 mm apart under washers of 16 mm. */
+    @Test
+    void boltsWhoseWashersOverlap() {
+        assertThat(Mounts.BOX
+                        .with("mount.brackets[0].bolts.positions[3].across: 32 mm")
+                        .problems())
+                .extracting(Problem::path)
+                .contains("mount.brackets[0].bolts.positions[3]");
+    }
+
     @Test
     void aMaterialThatNobodyKnows() {
         assertOnly(Mounts.BOX.with("mount.panel.material: tin foil"), "mount.panel.material", "tin foil");

@@ -45,12 +45,7 @@ public final class PanelSheet {
                                 + " lies within its outline.",
                         "Before a firewall is cut: look behind it for wires, hoses and the heater; seal what stays open, it"
                                 + " keeps fire and fumes out."));
-        return new Draft(
-                "firewall",
-                "firewall, cut and drill",
-                Draft.Use.TEMPLATE,
-                column,
-                List.of("mount.panel", "mount.brackets", "mount.patches"));
+        return new Draft("firewall", "firewall, cut and drill", Draft.Use.TEMPLATE, column, List.of("mount"));
     }
 
     private static Draft plate(Structure structure, Plate plate) {
