@@ -3,6 +3,7 @@ package org.brakewright.sheets.footwell;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.brakewright.analysis.footwell.FootwellState;
@@ -48,6 +49,7 @@ final class FootwellPicture {
     static List<Shape> of(View view, ResolvedFootwell told, FootwellState state) {
         FootwellPicture picture = new FootwellPicture(view);
         state.pads().forEach(picture::pad);
+        picture.padNames(state);
         if (view != View.SIDE) {
             picture.gaps(state);
         }
@@ -83,7 +85,15 @@ final class FootwellPicture {
         shapes.add(new Line(view.at(pivot), view.at(pad.rest()), Stroke.DIMENSION));
         shapes.add(new Circle(view.at(pivot), DOT, Stroke.HOLE));
         shapes.add(Polyline.open(Stroke.CENTRE, way(pad)));
-        shapes.add(Text.of(view.at(pad.rest()).plus(2, 2), WORDS, word(pad.which())));
+    }
+
+    /** Beside the pads; from the left, where they hide each other, one above the other. */
+    private void padNames(FootwellState state) {
+        double up = view == View.PLAN ? 2 * WORDS : WORDS;
+        for (PadState pad : state.pads()) {
+            shapes.add(Text.of(view.at(pad.rest()).plus(DOT + 1, up), WORDS, word(pad.which())));
+            up += view == View.SIDE ? 2 * WORDS : 0;
+        }
     }
 
     /** The middle of the pad from rest to its end. */
@@ -151,18 +161,22 @@ final class FootwellPicture {
     /** What comes near, as far as it lies within the picture. */
     private void around(ResolvedFootwell told, FootwellState state, Bounds room) {
         Set<String> near = state.sweeps().stream().map(SweepState::obstacle).collect(Collectors.toSet());
-        told.obstacles().stream()
-                .filter(obstacle -> near.contains(obstacle.name()))
-                .forEach(obstacle -> Envelope.of(view, obstacle, room).ifPresent(shape -> {
-                    shapes.add(shape);
-                    shapes.add(name(obstacle, shape, room));
-                }));
+        int named = 0;
+        for (Obstacle obstacle : told.obstacles()) {
+            Optional<Shape> seen =
+                    near.contains(obstacle.name()) ? Envelope.of(view, obstacle, room) : Optional.empty();
+            if (seen.isPresent()) {
+                shapes.add(seen.get());
+                shapes.add(name(obstacle, seen.get(), room, 2 * WORDS * named));
+                named++;
+            }
+        }
     }
 
-    private static Text name(Obstacle obstacle, Shape shape, Bounds room) {
+    private static Text name(Obstacle obstacle, Shape shape, Bounds room, double lower) {
         Bounds seen = Extent.of(List.of(shape));
         double x = Math.clamp(seen.minX() + 2, room.minX() + 2, room.maxX() - 25);
-        double y = Math.clamp(seen.maxY() - WORDS - 2, room.minY() + 2, room.maxY() - 5);
+        double y = Math.clamp(seen.maxY() - WORDS - 2 - lower, room.minY() + 2, room.maxY() - 5);
         return Text.of(new Point(x, y), WORDS, obstacle.name());
     }
 
